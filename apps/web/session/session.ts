@@ -1,0 +1,87 @@
+import type { ClockDoubt, Fork, Standing } from '../../../src/logbook';
+import type { Finding, Plan } from '../../../src/plan';
+import type { Answers, Rig } from '../../../src/rig';
+import type { Draft, Entry, EntryId, Mark, PhotoRef, RigId, Side, StationId } from '../../../src/terms';
+import type { Preferences, Refusal } from '../../../src/units';
+
+/** A rig in the plain list. */
+export type RigLine = { readonly id: RigId; readonly name: string; readonly words: string; readonly open: number; readonly last_seen: string | undefined; readonly demo: boolean };
+
+/** What the page says about the record, and only about the record. */
+export type RecordStatus =
+  | { readonly state: 'kept'; readonly words: string }
+  | { readonly state: 'not-copied'; readonly count: number; readonly words: string }
+  | { readonly state: 'problem'; readonly words: string; readonly happened: string; readonly safe: string; readonly todo: string };
+
+/** One step of a round: a station, on one side. */
+export type RoundStep = { readonly station: StationId; readonly side: Side; readonly answered: 'no' | 'sound' | 'finding' | 'not-seen'; readonly group: string };
+
+export type RoundView = {
+  readonly id: EntryId;
+  readonly form: 'full' | 'partial' | 'pre-trip';
+  readonly begun: string;
+  readonly steps: readonly RoundStep[];
+  readonly at: number;
+  /** At today's pace; undefined before there is a pace. [s] */
+  readonly left_s: number | undefined;
+  readonly ended: boolean;
+};
+
+/** Everything a page about one rig needs at once; the worker sends it anew after each change. */
+export type Overview = {
+  readonly rig: Rig;
+  readonly plan: Plan;
+  /** The most urgent standing of each station, for marks. */
+  readonly marks: Readonly<Record<StationId, Mark>>;
+  readonly record: RecordStatus;
+  readonly round: RoundView | undefined;
+  readonly forks: readonly Fork[];
+  readonly clockDoubts: readonly ClockDoubt[];
+  /** When findings opened, rounds were walked and care was given: for walking back through the logbook. */
+  readonly timeline: readonly { readonly day: number; readonly what: 'round' | 'care' | 'findings'; readonly open: number; readonly words: string }[];
+  readonly entries: number;
+};
+
+/** What is known about one station or place, newest last. */
+export type StationView = {
+  readonly through: readonly { readonly kind: string; readonly side: Side; readonly entries: readonly Standing[] }[];
+  readonly findings: readonly Finding[];
+};
+
+export type LogbookPage = {
+  readonly total: number;
+  readonly lines: readonly { readonly entry: Entry; readonly words: string; readonly withdrawn: boolean; readonly corrected_by: EntryId | undefined }[];
+};
+
+export type Imported = {
+  readonly taken: number;
+  readonly known: number;
+  readonly rigs: readonly RigId[];
+  readonly refused: readonly { readonly line: number; readonly refusals: readonly Refusal[] }[];
+  readonly words: string;
+};
+
+/** What the page asks of the worker. Every `keep` resolves only when the entry is durable on this device. */
+export interface Session {
+  rigs(): Promise<readonly RigLine[]>;
+  newRig(answers: Answers, by: string): Promise<RigId>;
+  overview(rig: RigId, on?: number): Promise<Overview>;
+  station(rig: RigId, station: StationId): Promise<StationView>;
+  logbook(rig: RigId, from: number, count: number): Promise<LogbookPage>;
+  keep(drafts: readonly Draft[]): Promise<readonly Entry[]>;
+  /** Withdraws the entry, by a new entry that names it. */
+  undo(rig: RigId, entry: EntryId, by: string): Promise<void>;
+  keepPhoto(bytes: Uint8Array, media_type: string, reduce: boolean): Promise<PhotoRef>;
+  photo(hash: string): Promise<Blob | undefined>;
+  exportLogbook(rig: RigId): Promise<{ readonly name: string; readonly text: string }>;
+  exportArchive(rig: RigId): Promise<{ readonly name: string; readonly bytes: Uint8Array }>;
+  exportPlan(rig: RigId, on: number): Promise<{ readonly name: string; readonly text: string }>;
+  importFile(name: string, bytes: Uint8Array): Promise<Imported>;
+  loadDemo(): Promise<RigId>;
+  forget(rig: RigId): Promise<void>;
+  /** Calls back after every change, from this tab or another. */
+  watch(changed: (rig: RigId) => void): Promise<void>;
+  storage(): Promise<{ readonly persisted: boolean | undefined; readonly used_bytes: number; readonly room_bytes: number }>;
+}
+
+export type { Preferences };

@@ -1,0 +1,2 @@
+export * from './ports';
+export * from './state';

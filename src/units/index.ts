@@ -1,0 +1,5 @@
+export * from './brands';
+export * from './quantities';
+export * from './refusal';
+export * from './time';
+export * from './typed';
