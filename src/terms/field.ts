@@ -22,7 +22,13 @@ type Common = {
 export type Field =
   | (Common & { readonly type: 'choice'; readonly options: readonly Option[] /** Name of a picture set drawn in the app. */; readonly pictures?: string })
   | (Common & { readonly type: 'many'; readonly options: readonly Option[] | 'defects-of-station' })
-  | (Common & { readonly type: 'number'; readonly quantity: QuantityId; readonly limits: Limits /** Field that is read together with it. */; readonly partner?: string })
+  | (Common & {
+      readonly type: 'number';
+      readonly quantity: QuantityId;
+      readonly limits: Limits /** In SI. Outside it the person is asked whether figure and unit are right; never refused. */;
+      readonly usual?: Limits /** Field that is read together with it. */;
+      readonly partner?: string;
+    })
   | (Common & { readonly type: 'text'; readonly most?: number })
   | (Common & { readonly type: 'code'; readonly code: 'tyre-date' | 'tyre-size' })
   | (Common & { readonly type: 'day' })

@@ -32,11 +32,21 @@ export type Kind<Id extends string = string, F extends Fields = Fields, Subject 
   readonly sides: readonly Side[];
   /** At which stations a round asks for it. Absent: never asked in a round, only recorded by choice. */
   readonly suits?: (station: Station, side: Side) => boolean;
+  /** At which stations a person may add it to what the round asks there. */
+  readonly adds?: (station: Station, side: Side) => boolean;
+  /** A round asks for it only while the place has no answer: a fact that does not change by itself. */
+  readonly once?: boolean;
+  /** The one answer that says that nothing is wrong here. Alone it makes a whole body, so that a screen can offer it in one tap. */
+  readonly sound?: { readonly field: string; readonly answer: string };
+  /** How many entries or findings it must name in its envelope's `concerns`. Absent: it need name none. */
+  readonly concerns?: 'one' | 'some';
   readonly fields: F;
   /** "Same as last round" may repeat it in one tap. Never true for readings. */
   readonly repeatable: boolean;
   /** Cross-field checks beyond each field's own limits. */
   readonly refuse?: (body: BodyOf<F>) => readonly Refusal[];
+  /** What looks like a slip, beyond each field's usual range: asked before it is kept, never refused. */
+  readonly doubt?: (body: BodyOf<F>) => readonly Refusal[];
   readonly fold: Fold<BodyOf<F>, Subject>;
   /** The record in one line, in the person's units. */
   readonly line: (body: BodyOf<F>, preferences: Preferences) => string;
