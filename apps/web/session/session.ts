@@ -61,6 +61,9 @@ export type Imported = {
   readonly words: string;
 };
 
+/** A verdict while the person still types: what stands open at the place with the drafts in it, the most urgent first. */
+export type Judged = { readonly findings: readonly Finding[] };
+
 /** What the page asks of the worker. Every `keep` resolves only when the entry is durable on this device. */
 export interface Session {
   rigs(): Promise<readonly RigLine[]>;
@@ -69,6 +72,11 @@ export interface Session {
   station(rig: RigId, station: StationId): Promise<StationView>;
   logbook(rig: RigId, from: number, count: number): Promise<LogbookPage>;
   keep(drafts: readonly Draft[]): Promise<readonly Entry[]>;
+  /** What the rules would say of these drafts if they were kept now: the findings they raise, keep open or settle. Nothing is written. */
+  judge(rig: RigId, drafts: readonly Draft[], on?: number): Promise<Judged>;
+  /** Unfinished input, under a name of the page's own. Durable when it resolves; `undefined` drops it. */
+  saveDraft(name: string, value: unknown): Promise<void>;
+  draft(name: string): Promise<unknown>;
   /** Withdraws the entry, by a new entry that names it. */
   undo(rig: RigId, entry: EntryId, by: string): Promise<void>;
   keepPhoto(bytes: Uint8Array, media_type: string, reduce: boolean): Promise<PhotoRef>;

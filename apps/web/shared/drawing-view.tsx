@@ -1,0 +1,87 @@
+import { createContext, type KeyboardEvent, memo, use } from 'react';
+import { type Drawing, type Ink, inkStyle, type Primitive, type Theme } from '../../../src/drawing';
+import { useSettings } from './settings';
+
+type Props = {
+  readonly drawing: Drawing;
+  /** Called with the id of a station or finding that was chosen by touch or keyboard. Without it the drawing is a picture. */
+  readonly choose?: ((id: string) => void) | undefined;
+  readonly chosen?: string | undefined;
+  readonly className?: string;
+  /** An equal list stands beside it, and it is passed over by screen readers. */
+  readonly silent?: boolean;
+};
+
+/** The ground on which drawings are looked at: the desk's inks or the field's. At night both turn over. */
+export const Surface = createContext<'field' | 'desk'>('field');
+
+const useTheme = (): Theme => {
+  const surface = use(Surface);
+  return useSettings().theme === 'night' ? 'night' : surface;
+};
+
+const strokeOf = (ink: Ink, theme: Theme) => {
+  const s = inkStyle(ink, theme);
+  if (s.width === 0 || s.stroke === 'none') return { fill: s.fill };
+  return {
+    fill: s.fill,
+    stroke: s.stroke,
+    strokeWidth: s.width,
+    strokeLinejoin: 'round' as const,
+    vectorEffect: 'non-scaling-stroke' as const,
+    ...(s.dash ? { strokeDasharray: s.dash.join(' ') } : {}),
+    ...(s.cap ? { strokeLinecap: s.cap } : {}),
+  };
+};
+
+type Drawn = Pick<Props, 'choose' | 'chosen'> & { readonly theme: Theme };
+
+const keyOf = (p: Primitive, i: number): string => (p.form === 'group' ? p.id : `${p.form}${i}`);
+
+const Part = ({ p, ...drawn }: { readonly p: Primitive } & Drawn) => {
+  const { theme, choose, chosen } = drawn;
+  switch (p.form) {
+    case 'path':
+      return <path d={p.d} {...strokeOf(p.ink, theme)} />;
+    case 'circle':
+      return <circle cx={p.cx} cy={p.cy} r={p.r} {...strokeOf(p.ink, theme)} />;
+    case 'text': {
+      const style = inkStyle(p.ink, theme);
+      return (
+        <text x={p.x} y={p.y} fontSize={p.size} fontWeight={style.weight ?? 400} fill={style.fill} textAnchor={p.anchor} {...(p.rotate === undefined ? {} : { transform: `rotate(${p.rotate} ${p.x} ${p.y})` })}>
+          {p.text}
+        </text>
+      );
+    }
+    case 'group': {
+      const inside = p.children.map((c, i) => <Part key={keyOf(c, i)} p={c} {...drawn} />);
+      if (p.role === 'plain' || !choose) return <g>{inside}</g>;
+      const press = (event: KeyboardEvent): void => {
+        if (event.key !== 'Enter' && event.key !== ' ') return;
+        event.preventDefault();
+        choose(p.id);
+      };
+      return (
+        // biome-ignore lint/a11y/useSemanticElements: a part of a drawing cannot be a button element
+        <g className={`part part-${p.role}${p.id === chosen ? ' chosen' : ''}`} role="button" tabIndex={0} aria-label={p.label} aria-pressed={p.id === chosen} data-id={p.id} onClick={() => choose(p.id)} onKeyDown={press}>
+          {p.hit && <rect className="hit" x={p.hit[0]} y={p.hit[1]} width={p.hit[2]} height={p.hit[3]} />}
+          {inside}
+        </g>
+      );
+    }
+  }
+};
+
+/** A drawing on the screen: the same primitives and inks that paper and files are made of. */
+export const DrawingView = memo(({ drawing, choose, chosen, className, silent = false }: Props) => {
+  const theme = useTheme();
+  const name = silent ? { 'aria-hidden': true } : { role: choose ? 'group' : 'img', 'aria-label': drawing.title };
+  return (
+    <svg className={`drawing ${className ?? ''}`} viewBox={`0 0 ${drawing.width} ${drawing.height}`} preserveAspectRatio="xMidYMid meet" {...name}>
+      {drawing.primitives.map((p, i) => (
+        <Part key={keyOf(p, i)} p={p} theme={theme} choose={silent ? undefined : choose} chosen={chosen} />
+      ))}
+    </svg>
+  );
+});
+DrawingView.displayName = 'DrawingView';
