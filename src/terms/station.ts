@@ -62,5 +62,7 @@ export type Station = {
   readonly off_wall?: boolean;
   /** Lies over other stations: belly cover, wing skin. */
   readonly layer?: boolean;
+  /** Drawn within that station and moved with it: an inlet in a utility compartment. */
+  readonly within?: StationId;
   readonly retired?: boolean;
 };
