@@ -21,7 +21,7 @@ export type Fold<Body, Subject> =
   | { readonly mode: 'amends'; readonly amendment: 'correction' | 'withdrawal' };
 
 /** The declaration of one kind of logbook entry. `Subject` is what description entries describe: the rig. */
-export type Kind<Id extends string = string, F extends Fields = Fields, Subject = unknown> = {
+export type Kind<Id extends string = string, F extends Fields = Fields, Subject = unknown, Body = BodyOf<F>> = {
   readonly id: Id;
   readonly group: KindGroup;
   readonly version: number;
@@ -44,12 +44,12 @@ export type Kind<Id extends string = string, F extends Fields = Fields, Subject 
   /** "Same as last round" may repeat it in one tap. Never true for readings. */
   readonly repeatable: boolean;
   /** Cross-field checks beyond each field's own limits. */
-  readonly refuse?: (body: BodyOf<F>) => readonly Refusal[];
+  readonly refuse?: (body: Body) => readonly Refusal[];
   /** What looks like a slip, beyond each field's usual range: asked before it is kept, never refused. */
-  readonly doubt?: (body: BodyOf<F>) => readonly Refusal[];
-  readonly fold: Fold<BodyOf<F>, Subject>;
+  readonly doubt?: (body: Body) => readonly Refusal[];
+  readonly fold: Fold<Body, Subject>;
   /** The record in one line, in the person's units. */
-  readonly line: (body: BodyOf<F>, preferences: Preferences) => string;
+  readonly line: (body: Body, preferences: Preferences) => string;
   /** From an older version's body to the next. Keyed by the version it starts from. */
   readonly upcasts?: Readonly<Record<number, (body: never) => unknown>>;
   /** The worksheet that makes its reading comparable, if one does. */
@@ -58,10 +58,11 @@ export type Kind<Id extends string = string, F extends Fields = Fields, Subject 
 
 /** A kind with its types forgotten, for lists. */
 // biome-ignore lint/suspicious/noExplicitAny: a list of kinds must hold every body type; each is checked by its own schema before use
-export type AnyKind<Subject = any> = Kind<string, any, Subject>;
+export type AnyKind<Subject = any> = Kind<string, Fields, Subject, any>;
 
-/** Declares a kind; the body type follows from the fields. */
+/** Declares a kind; the body type follows from the fields. Kinds that describe name their subject. */
 export const defineKind =
-  <Subject>() =>
-  <const Id extends string, const F extends Fields>(kind: Kind<Id, F, Subject>): Kind<Id, F, Subject> =>
-    kind;
+  // biome-ignore lint/suspicious/noExplicitAny: a kind that describes nothing may stand in a list for any subject
+    <Subject = any>() =>
+    <const Id extends string, const F extends Fields>(kind: Kind<Id, F, Subject>): Kind<Id, F, Subject> =>
+      kind;
