@@ -1,5 +1,6 @@
 import type { Rig } from '../rig';
 import type { AnyKind } from '../terms';
+import { asksOf } from './asks-at';
 import { resealed } from './care/resealed/kind';
 import { correction } from './decisions/correction/kind';
 import { withdrawal } from './decisions/withdrawal/kind';
@@ -34,3 +35,14 @@ const byId: ReadonlyMap<string, AnyKind<Rig>> = new Map(kinds.map((kind) => [kin
 export const kindById = (id: string): AnyKind<Rig> | undefined => byId.get(id);
 
 export { correction, couldNotSee, layoutPlaced, look, resealed, rigDescribed, roundBegun, roundEnded, sealGrade, tyrePressure, withdrawal, woodMoisturePin };
+
+/** What a round asks at a station, and what may be added there. */
+export const asksAt = asksOf(kinds, look);
+
+export { askedFields, isAsked, keepAsked, soundBody } from './asked';
+export type { Asks, RoundForm } from './asks-at';
+export { type Doubt, doubts } from './doubts';
+export { bodyJsonSchema, type JsonSchema, jsonSchema } from './json-schema';
+export { readBody } from './read-body';
+export { type ReadEntry, readEntry, refuseEntry, upcast } from './read-entry';
+export { SEALANTS, SURFACES } from './sealing';

@@ -32,6 +32,8 @@ export type Kind<Id extends string = string, F extends Fields = Fields, Subject 
   readonly sides: readonly Side[];
   /** At which stations a round asks for it. Absent: never asked in a round, only recorded by choice. */
   readonly suits?: (station: Station, side: Side) => boolean;
+  /** At which stations a round before a trip asks for it. */
+  readonly before_trip?: (station: Station, side: Side) => boolean;
   /** At which stations a person may add it to what the round asks there. */
   readonly adds?: (station: Station, side: Side) => boolean;
   /** A round asks for it only while the place has no answer: a fact that does not change by itself. */

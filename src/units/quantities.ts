@@ -19,6 +19,7 @@ export type Unit = {
 export type QuantityId =
   | 'length'
   | 'small-length'
+  | 'distance'
   | 'area'
   | 'volume'
   | 'mass'
@@ -83,6 +84,13 @@ export const quantities: Readonly<Record<QuantityId, Quantity>> = {
       one('m', 'm', 4),
     ],
     usual: { us: 'in', metric: 'mm' },
+  },
+  distance: {
+    id: 'distance',
+    meaning: 'a way on the road',
+    si: 'm',
+    units: [{ id: 'km', symbol: 'km', scale: 1000, decimals: 0 }, { id: 'mi', symbol: 'mi', scale: 5280 * FOOT, decimals: 0 }, one('m', 'm', 0)],
+    usual: { us: 'mi', metric: 'km' },
   },
   area: {
     id: 'area',

@@ -1,5 +1,5 @@
 import { defineKind, type Fields } from '../../../terms';
-import { line, readingIf, wordOf } from '../../line';
+import { line, readingIf, wordIn } from '../../line';
 import { SEALANTS } from '../../sealing';
 import { ANY_TEMPERATURE, span, USUAL_OUTDOORS } from '../../span';
 import { CLEANERS, removed } from '../work';
@@ -30,10 +30,10 @@ export const resealed = defineKind()({
   fold: { mode: 'series' },
   line: (body, preferences) =>
     line(
-      `resealed with ${wordOf(SEALANTS, body.product_family)?.toLowerCase()}`,
+      `resealed with ${wordIn(SEALANTS, body.product_family)}`,
       body.product,
       readingIf('', body.bead_length, 'length', preferences),
-      wordOf(removed.options, body.removed)?.toLowerCase(),
+      wordIn(removed.options, body.removed),
       readingIf('air ', body.air_temperature, 'temperature', preferences),
       readingIf('surface ', body.surface_temperature, 'temperature', preferences),
     ),

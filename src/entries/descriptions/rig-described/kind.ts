@@ -1,6 +1,6 @@
 import type { Rig } from '../../../rig';
 import { defineKind, type Fields } from '../../../terms';
-import { line, wordOf } from '../../line';
+import { line, wordIn } from '../../line';
 
 export const RIG_KINDS = [
   { id: 'travel-trailer', word: 'Travel trailer' },
@@ -63,5 +63,5 @@ export const rigDescribed = defineKind<Rig>()({
     mode: 'describes',
     apply: (rig, { name, kind, year, skin, construction, roof }) => ({ ...rig, name, kind, skin, construction, roof, year: year === undefined ? 'unknown' : year.si }),
   },
-  line: (body) => line(body.name, wordOf(RIG_KINDS, body.kind)?.toLowerCase(), body.year?.typed, wordOf(WALL_SKINS, body.skin)?.toLowerCase(), wordOf(ROOFS, body.roof)),
+  line: (body) => line(body.name, wordIn(RIG_KINDS, body.kind), body.year?.typed, wordIn(WALL_SKINS, body.skin), wordIn(ROOFS, body.roof)),
 });

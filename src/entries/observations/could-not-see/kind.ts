@@ -1,5 +1,5 @@
 import { defineKind, type Fields } from '../../../terms';
-import { line, wordOf } from '../../line';
+import { line, wordIn } from '../../line';
 
 const reasons = [
   { id: 'out-of-reach', word: 'Out of reach', line: 'ladder too short, or no footing' },
@@ -24,5 +24,5 @@ export const couldNotSee = defineKind()({
   repeatable: false,
   fields,
   fold: { mode: 'latest' },
-  line: (body) => line('not seen', wordOf(reasons, body.reason)?.toLowerCase()),
+  line: (body) => line('not seen', wordIn(reasons, body.reason)),
 });

@@ -1,5 +1,5 @@
 import { defineKind, type Fields } from '../../../terms';
-import { line, wordOf } from '../../line';
+import { line, wordIn } from '../../line';
 
 const ends = [
   { id: 'finished', word: 'Finished', line: 'every stop was answered' },
@@ -21,5 +21,5 @@ export const roundEnded = defineKind()({
   repeatable: false,
   fields,
   fold: { mode: 'series' },
-  line: (body) => line('round', wordOf(ends, body.end)?.toLowerCase()).replace(', ', ' '),
+  line: (body) => line('round', wordIn(ends, body.end)).replace(', ', ' '),
 });

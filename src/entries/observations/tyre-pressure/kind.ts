@@ -1,5 +1,5 @@
 import { type BodyOf, defineKind, type Fields } from '../../../terms';
-import { line, reading, readingIf, wordOf } from '../../line';
+import { altitudeIf, line, reading, readingIf, wordIn } from '../../line';
 import { ANY_ALTITUDE, ANY_TEMPERATURE, span, USUAL_OUTDOORS } from '../../span';
 
 const rested = [
@@ -25,7 +25,7 @@ const fields = {
     meaning: 'What the gauge shows, above the air outside.',
     quantity: 'gauge-pressure',
     limits: span('gauge-pressure', 'kpa', 0, 7000),
-    usual: span('gauge-pressure', 'psi', 10, 150),
+    usual: span('gauge-pressure', 'psi', 20, 150),
     partner: 'tyre_temperature',
   },
   tyre_temperature: {
@@ -66,7 +66,7 @@ export const tyrePressure = defineKind()({
       reading(body.pressure, 'gauge-pressure', preferences),
       readingIf('tyre ', body.tyre_temperature, 'temperature', preferences),
       body.rested === 'warm' && 'tyre warm',
-      body.driven_since_set && body.driven_since_set !== 'not-known' && wordOf(driven, body.driven_since_set)?.toLowerCase(),
-      readingIf('at ', body.altitude, 'length', preferences, ' above sea level'),
+      wordIn(driven, body.driven_since_set),
+      altitudeIf(body.altitude, preferences),
     ),
 });

@@ -1,5 +1,5 @@
 import { defineKind, type Fields } from '../../../terms';
-import { line, reading, readingIf, wordOf } from '../../line';
+import { line, reading, readingIf, wordIn } from '../../line';
 import { ANY_TEMPERATURE, span, USUAL_OUTDOORS } from '../../span';
 import { material } from '../material';
 
@@ -35,7 +35,7 @@ export const woodMoisturePin = defineKind()({
     line(
       `${reading(body.reading, 'moisture-content', preferences)} by pin meter`,
       readingIf('wood ', body.wood_temperature, 'temperature', preferences),
-      wordOf(material.options, body.material)?.toLowerCase(),
+      wordIn(material.options, body.material),
       body.dry_reference && 'dry place to compare with',
     ),
 });
