@@ -1,3 +1,4 @@
+export * from './agreement';
 export * from './entry';
 export * from './field';
 export * from './kind';

@@ -57,14 +57,15 @@ export const readQuantity = (text: string, quantity: QuantityId, unit: string, l
   if (figure === undefined || !Number.isFinite(figure))
     return refuse({ code: 'not-a-number', path, expected: `a number in ${u.symbol || 'figures'}`, received, sentence: `${received} is not a number. Type figures, such as 17.5.` });
   const si = toSi(figure, quantity, unit);
-  const outside = beyond(si, quantity, unit, limits, path, received);
+  const outside = outsideLimits(si, quantity, unit, limits, path, received);
   return outside ? refuse(outside) : accept({ typed: text.trim(), unit, si });
 };
 
 /** Slack for limits given in another unit than the one typed, so that `80 psi` passes a limit that was written as 80 psi. */
 const ROUNDING = 1e-9;
 
-const beyond = (si: number, quantity: QuantityId, unit: string, limits: Limits, path: string, received: string): Refusal | undefined => {
+/** The refusal for an SI value outside its limits, told in the unit it was given in; undefined when it lies within. */
+export const outsideLimits = (si: number, quantity: QuantityId, unit: string, limits: Limits, path: string, received: string): Refusal | undefined => {
   const slack = ROUNDING * Math.max(1, Math.abs(si));
   const low = limits.least !== undefined && si < limits.least - slack;
   const high = limits.most !== undefined && si > limits.most + slack;

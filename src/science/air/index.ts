@@ -1,0 +1,3 @@
+export * from './dew-point';
+export * from './saturation-pressure';
+export * from './standard-atmosphere';

@@ -1,0 +1,3 @@
+export * from './bead-length';
+export * from './bead-section';
+export * from './packages';

@@ -1,0 +1,2 @@
+export * from './equilibrium-moisture';
+export * from './pin-meter-temperature';

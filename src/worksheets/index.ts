@@ -1,0 +1,39 @@
+import type { AnyWorksheet } from '../terms';
+import { beadLengthSheet } from './bead-length';
+import { beadSectionSheet } from './bead-section';
+import { dewPointSheet } from './dew-point';
+import { ladderSheet } from './ladder';
+import { packagesNeeded } from './packages-needed';
+import { pinMeterTemperatureSheet } from './pin-meter-temperature';
+import { saturationPressureSheet } from './saturation-pressure';
+import { standardAtmosphere } from './standard-atmosphere';
+import { tapeRolls } from './tape-rolls';
+import { tyreDateCode } from './tyre-date-code';
+import { tyreLoadIndex } from './tyre-load-index';
+import { tyrePressureAfterChange } from './tyre-pressure-after-change';
+import { tyreRunFlat } from './tyre-run-flat';
+import { tyreSize } from './tyre-size';
+import { woodEquilibriumMoisture } from './wood-equilibrium-moisture';
+
+export { type Evaluation, evaluate, keysFor, resultOut, type Worked, work } from './evaluate';
+
+/** Every calculation of the house, each declared once. The command line, the page behind a figure and the docs read this list. */
+export const worksheets: readonly AnyWorksheet[] = [
+  woodEquilibriumMoisture,
+  saturationPressureSheet,
+  dewPointSheet,
+  pinMeterTemperatureSheet,
+  standardAtmosphere,
+  tyreDateCode,
+  tyreSize,
+  tyreLoadIndex,
+  tyrePressureAfterChange,
+  tyreRunFlat,
+  beadSectionSheet,
+  beadLengthSheet,
+  packagesNeeded,
+  tapeRolls,
+  ladderSheet,
+];
+
+export const worksheetById = (id: string): AnyWorksheet | undefined => worksheets.find((w) => w.id === id);
