@@ -1,2 +1,11 @@
+export type { Fits } from './as-written';
+export type { Book } from './book';
+export { fromTheFuture } from './clock-doubts';
+export { digestOf } from './digest';
+export type { Dispute } from './disputes';
+export { advance, type FoldOptions, fold } from './fold';
+export { inKnownOrder, knew } from './known-order';
+export { type BodyCheck, hashOf, hashOfBytes, lineOf, readLine, uuidV7, writeLine } from './line';
 export * from './ports';
 export * from './state';
+export { drawIds, headsOf, laterHead, nextLines, type Position } from './writing';

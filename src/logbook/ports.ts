@@ -17,9 +17,7 @@ export type LogbookStore = {
   /** Writes this device's next entries, in order, all or none. */
   readonly append: (drafts: readonly Draft[]) => Promise<readonly Line[]>;
   /** Takes in lines from elsewhere. Lines already held are passed over; a line that is refused does not stop the others. */
-  readonly take: (
-    lines: readonly string[],
-  ) => Promise<{
+  readonly take: (lines: readonly string[]) => Promise<{
     readonly taken: readonly Line[];
     readonly known: number;
     readonly refused: readonly { readonly line: number; readonly text: string; readonly refusals: readonly Refusal[] }[];
