@@ -9,8 +9,12 @@ export type Because = {
   readonly worksheet?: { readonly id: string; readonly inputs: Readonly<Record<string, number | string>> };
 };
 
-/** open → proof due (mended, not yet shown to hold) → proved; or reopened. `put-off`, `declined` and `judged-otherwise` stay on the plan with the decision. */
-export type Life = 'open' | 'proof-due' | 'proved' | 'reopened' | 'put-off' | 'declined' | 'judged-otherwise' | 'handed-over';
+/**
+ * open → proof due (mended, not yet shown to hold) → proved; or reopened.
+ * `put-off`, `declined`, `judged-otherwise` and `handed-over` stay on the plan with the decision.
+ * `seen-sound`: a later look found it sound although no care names it; kept in the place's history, not on the plan.
+ */
+export type Life = 'open' | 'proof-due' | 'proved' | 'reopened' | 'put-off' | 'declined' | 'judged-otherwise' | 'handed-over' | 'seen-sound';
 
 /** What a rule says about a place. */
 export type Finding = {
@@ -22,19 +26,34 @@ export type Finding = {
   /** Row of the defects table, where one fits. */
   readonly defect?: string;
   readonly raised_by: EntryId;
+  /** Since when it has been as urgent as it is now. */
   readonly since: CivilDay;
+  /** The latest look that still showed it. */
+  readonly last_seen: CivilDay;
   /** What is wrong, in trade words: `Seal open`. */
   readonly title: string;
   readonly urgency: Urgency;
   readonly who: Who;
   readonly because: readonly Because[];
+  /** For people: what would make it more urgent than it stands here. */
+  readonly worse_if?: string;
   readonly life: Life;
-  /** Care or decision that gave it its life. */
+  /** Care or decision that gave it its life, or the look that closed or reopened it. */
   readonly settled_by?: EntryId;
   /** When the proof or the put-off runs out. */
   readonly due?: CivilDay;
+  /** Day it was proved or seen sound. */
+  readonly closed?: CivilDay;
   /** Remedy ids, the likeliest first. */
   readonly remedies: readonly string[];
   /** Caution ids. */
   readonly cautions: readonly string[];
+  /** Where the water most likely comes from, the first suspect first. */
+  readonly suspects?: readonly StationId[];
 };
+
+/** Still to be dealt with, decided about or proved. */
+export const isOpen = (finding: Finding): boolean => finding.life !== 'proved' && finding.life !== 'seen-sound';
+
+/** Nothing has been done or decided that takes the work off the list. A postponed or refused piece of work is still work. */
+export const isWork = (finding: Finding): boolean => isOpen(finding) && finding.life !== 'proof-due' && finding.life !== 'judged-otherwise';

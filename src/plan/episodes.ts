@@ -1,0 +1,123 @@
+import type { Standing } from '../logbook';
+import { byUrgency, type EntryId, type Place, type Urgency } from '../terms';
+import type { CivilDay } from '../units';
+import { byWhen } from './order';
+import { covers, placeName, threads } from './places';
+import { firstProofDays } from './recheck';
+import type { Rule, Scene, Verdict } from './rule';
+import { defect } from './trade';
+
+/**
+ * An episode: from the look that first showed something by one rule at one place, through every look that still shows it,
+ * to the look that finds it sound. One episode is one finding, and its first entry gives the finding its name.
+ */
+export type Episode = {
+  readonly rule: Rule;
+  readonly key: string;
+  readonly place: Place;
+  /** The looks that showed it, oldest first, and how urgent each was. */
+  readonly seen: Standing[];
+  readonly urgencies: Urgency[];
+  verdict: Verdict;
+  since: CivilDay;
+  closed?: { readonly by: Standing; readonly life: 'proved' | 'seen-sound' };
+  /** A look after the care that found nothing, too early to count as proof. */
+  early?: Standing;
+};
+
+/** Care or a decision, and the findings or entries it names, already taken apart. */
+export type Naming = { readonly standing: Standing; readonly care: boolean; readonly names: readonly Named[] };
+export type Named = { readonly entry: EntryId; readonly rule?: string; readonly place?: string; /** The entry it names no longer stands. */ readonly gone?: boolean };
+
+export const ruleTag = (rule: Rule, key: string): string => (key === '' ? rule.id : `${rule.id}:${key}`);
+
+export const findingId = (rule: Rule, key: string, place: Place, raised_by: EntryId): string => `${ruleTag(rule, key)}/${placeName(place)}/${raised_by}`;
+
+/** Takes a finding's id apart; an entry's id stands alone. */
+export const readName = (concern: string): Named => {
+  const [first, last] = [concern.indexOf('/'), concern.lastIndexOf('/')];
+  return first < 0 || first === last ? { entry: concern } : { rule: concern.slice(0, first), place: concern.slice(first + 1, last), entry: concern.slice(last + 1) };
+};
+
+/** Whether care or a decision names this episode: by the finding's id under any of its looks, or by one of its looks. */
+export const names = (naming: Naming, episode: Episode): boolean =>
+  naming.names.some((n) => {
+    if (n.rule !== undefined && (n.rule !== ruleTag(episode.rule, episode.key) || n.place !== placeName(episode.place))) return false;
+    if (episode.seen.some((s) => s.entry.id === n.entry)) return true;
+    const first = episode.seen[0];
+    return n.rule !== undefined && n.gone === true && first !== undefined && byWhen(first, naming.standing) <= 0;
+  });
+
+/** Whether this care can settle what the rule raised; some things only a trade settles. */
+export const settles = (naming: Naming, episode: Episode): boolean => naming.care && (episode.rule.settles?.(naming.standing, episode.verdict) ?? true);
+
+/** The last care before (or at the same time as) a look, if the problem was not seen again in between. */
+const careBefore = (episode: Episode, look: Standing, namings: readonly Naming[]): Standing | undefined => {
+  const last = episode.seen.at(-1);
+  return namings
+    .filter((n) => settles(n, episode) && names(n, episode) && byWhen(n.standing, look) <= 0 && (last === undefined || byWhen(n.standing, last) > 0))
+    .at(-1)?.standing;
+};
+
+export const proofDays = (verdict: Verdict): number => verdict.proof_days ?? firstProofDays(verdict.defect === undefined ? undefined : defect(verdict.defect)?.recheck);
+
+/**
+ * Walks the looks of one rule through time.
+ *
+ * @param looks    entries of the kinds the rule reads, in order
+ * @param namings  care and decisions that name something in this scene, in order
+ */
+export const episodesOf = (rule: Rule, looks: readonly Standing[], scene: Scene, namings: readonly Naming[]): readonly Episode[] => {
+  const all: Episode[] = [];
+  const open = new Map<string, Episode>();
+  const threadOf = threads();
+
+  const start = (id: string, verdict: Verdict, look: Standing): void => {
+    const episode: Episode = { rule, key: verdict.key, place: look.place, seen: [look], urgencies: [verdict.urgency], verdict, since: look.day };
+    all.push(episode);
+    open.set(id, episode);
+  };
+  const end = (id: string, episode: Episode, by: Standing, life: 'proved' | 'seen-sound'): void => {
+    episode.closed = { by, life };
+    open.delete(id);
+  };
+
+  for (const look of looks) {
+    const verdicts = rule.judge(look, scene);
+    if (verdicts.length === 0 && open.size === 0) continue;
+    const thread = threadOf(look.place);
+    const told = new Set<string>();
+    for (const verdict of verdicts) {
+      const id = `${thread}|${verdict.key}`;
+      told.add(id);
+      const episode = open.get(id);
+      if (!episode) {
+        start(id, verdict, look);
+        continue;
+      }
+      const care = careBefore(episode, look, namings);
+      if (care && verdict.urgency === 'watch' && episode.verdict.urgency !== 'watch') {
+        // What was mended holds; what is left to watch is a new and smaller matter.
+        end(id, episode, look, look.day >= care.day + proofDays(episode.verdict) ? 'proved' : 'seen-sound');
+        start(id, verdict, look);
+        continue;
+      }
+      if (byUrgency(verdict.urgency, episode.verdict.urgency) < 0) episode.since = look.day;
+      episode.seen.push(look);
+      episode.urgencies.push(verdict.urgency);
+      episode.verdict = verdict;
+      delete episode.early;
+    }
+    for (const [id, episode] of [...open]) {
+      if (told.has(id)) continue;
+      if (!id.startsWith(`${thread}|`) && !covers(look.place, episode.place)) continue;
+      if (look.entry.kind !== episode.seen.at(-1)?.entry.kind && rule.closes === undefined) continue;
+      const care = careBefore(episode, look, namings);
+      if (care) {
+        if (look.day >= care.day + proofDays(episode.verdict)) end(id, episode, look, 'proved');
+        else episode.early = look;
+      } else if (rule.closes?.(look, episode.key) ?? true) end(id, episode, look, 'seen-sound');
+    }
+  }
+  return all;
+};

@@ -1,0 +1,160 @@
+import { kinds } from '../entries';
+import type { Standing, State } from '../logbook';
+import type { Rig } from '../rig';
+import { byUrgency, type Station, type StationId } from '../terms';
+import type { CivilDay } from '../units';
+import { type Episode, episodesOf, type Naming, readName } from './episodes';
+import { escalated } from './escalate';
+import { type Finding, isOpen } from './finding';
+import { findingOf, isDecision } from './life';
+import { byWhen, inOrder } from './order';
+import { sceneOf, sceneOfName } from './places';
+import type { Rule, Scene } from './rule';
+import { rules } from './rules';
+
+/**
+ * Judgement, scene by scene. A scene is judged from its own entries, from the care and decisions that name something in it,
+ * and, where a rule says so, from what concerns the whole rig. What was judged before is kept as long as none of these changed:
+ * the kept answer is the same object that a full judgement would give.
+ */
+export type JudgedScene = {
+  readonly id: string;
+  readonly station: Station | undefined;
+  readonly lists: readonly (readonly Standing[])[];
+  readonly namings: readonly Naming[];
+  readonly rigLists: readonly (readonly Standing[])[];
+  readonly episodes: readonly Episode[];
+  readonly findings: readonly Finding[];
+  /** The latest look from outside that some rule judged, and the latest time it could not be seen. */
+  readonly looked?: Standing;
+  readonly unseen?: Standing;
+};
+
+export type Judged = { readonly rig: Rig; readonly on: CivilDay; readonly scenes: ReadonlyMap<string, JudgedScene>; readonly findings: readonly Finding[] };
+
+const CARE: ReadonlySet<string> = new Set(kinds.filter((k) => k.group === 'care').map((k) => k.id));
+const rulesOf: ReadonlyMap<string, readonly Rule[]> = new Map(kinds.map((k) => [k.id, rules.filter((r) => r.reads.includes(k.id))]));
+const NONE: readonly Standing[] = [];
+
+type Gathered = { readonly byKind: Map<string, (readonly Standing[])[]>; readonly lists: (readonly Standing[])[] };
+
+/** The logbook's lists, put together scene by scene. */
+const gather = (state: State<Rig>): Map<string, Gathered> => {
+  const scenes = new Map<string, Gathered>();
+  for (const byKind of state.through.values()) {
+    for (const [kind, list] of byKind) {
+      const first = list[0];
+      if (!first) continue;
+      const id = sceneOf(first.place);
+      let scene = scenes.get(id);
+      if (!scene) {
+        scene = { byKind: new Map(), lists: [] };
+        scenes.set(id, scene);
+      }
+      scene.lists.push(list);
+      const same = scene.byKind.get(kind);
+      if (same) same.push(list);
+      else scene.byKind.set(kind, [list]);
+    }
+  }
+  return scenes;
+};
+
+/** Care and decisions by the scene of what they name, in order. */
+const gatherNamings = (state: State<Rig>): Map<string, Naming[]> => {
+  const found = new Map<string, Naming[]>();
+  for (const byKind of state.through.values()) {
+    for (const [kind, list] of byKind) {
+      const care = CARE.has(kind);
+      if (!care && !isDecision(kind)) continue;
+      for (const standing of list) for (const [scene, naming] of namingsOf(standing, care, state)) found.set(scene, [...(found.get(scene) ?? []), naming]);
+    }
+  }
+  for (const [scene, list] of found) if (list.length > 1) found.set(scene, list.sort((a, b) => byWhen(a.standing, b.standing)));
+  return found;
+};
+
+const namingsOf = (standing: Standing, care: boolean, state: State<Rig>): ReadonlyMap<string, Naming> => {
+  const scenes = new Map<string, Naming>();
+  for (const concern of standing.entry.concerns ?? []) {
+    const name = readName(concern);
+    const stands = state.standing.get(name.entry);
+    const scene = name.place === undefined ? stands && sceneOf(stands.place) : sceneOfName(name.place);
+    if (scene === undefined) continue;
+    scenes.set(scene, { standing, care, names: [...(scenes.get(scene)?.names ?? []), stands ? name : { ...name, gone: true }] });
+  }
+  return scenes;
+};
+
+const judgeScene = (id: string, gathered: Gathered | undefined, namings: readonly Naming[], rigLists: readonly (readonly Standing[])[], rig: Rig, station: Station | undefined, on: CivilDay, ofRig: Scene['ofRig']): JudgedScene => {
+  const merged = new Map<string, readonly Standing[]>();
+  const through = (kind: string): readonly Standing[] => {
+    let list = merged.get(kind);
+    if (!list) {
+      list = inOrder(gathered?.byKind.get(kind) ?? []);
+      merged.set(kind, list);
+    }
+    return list;
+  };
+  const scene: Scene = { rig, on, station, through, ofRig };
+  const concerned = new Set<Rule>();
+  for (const kind of gathered?.byKind.keys() ?? []) for (const rule of rulesOf.get(kind) ?? []) concerned.add(rule);
+  const episodes: Episode[] = [];
+  for (const rule of concerned) episodes.push(...episodesOf(rule, inOrder(rule.reads.map(through).filter((l) => l.length > 0)), scene, namings));
+  const open = escalated(episodes, scene);
+  const findings = open.map((e) => findingOf(e, namings, on));
+  const looks = inOrder([...concerned].flatMap((r) => r.reads).filter((k, i, all) => all.indexOf(k) === i).map(through)).filter((s) => !('side' in s.place) || s.place.side === 'outside');
+  const [looked, unseen] = [looks.at(-1), through('could-not-see').filter((s) => !('side' in s.place) || s.place.side === 'outside').at(-1)];
+  return { id, station, lists: gathered?.lists ?? [], namings, rigLists, episodes: open, findings, ...(looked ? { looked } : {}), ...(unseen ? { unseen } : {}) };
+};
+
+const sameStandings = (a: readonly Standing[], b: readonly Standing[]): boolean => a === b || (a.length === b.length && a.every((s, i) => s === b[i]));
+const sameLists = (a: readonly (readonly Standing[])[], b: readonly (readonly Standing[])[]): boolean => a.length === b.length && a.every((list, i) => sameStandings(list, b[i] ?? NONE));
+const sameNamings = (a: readonly Naming[], b: readonly Naming[]): boolean =>
+  a.length === b.length &&
+  a.every((n, i) => {
+    const m = b[i];
+    return m !== undefined && n.standing === m.standing && n.names.length === m.names.length && n.names.every((x, j) => x.entry === m.names[j]?.entry && x.rule === m.names[j]?.rule && x.gone === m.names[j]?.gone);
+  });
+
+const NO_NAMINGS: readonly Naming[] = [];
+
+/**
+ * Judges the whole logbook.
+ *
+ * @param before  what was judged earlier, for the same rig: scenes in which nothing changed are taken over
+ */
+export const judgeAll = (rig: Rig, state: State<Rig>, on: CivilDay, before?: Judged): Judged => {
+  const gathered = gather(state);
+  const namings = gatherNamings(state);
+  const stations = new Map<StationId, Station>(rig.stations.map((s) => [s.id, s]));
+  const rigKinds = gathered.get('rig')?.byKind;
+  const ofRig = (kind: string): readonly Standing[] => inOrder(rigKinds?.get(kind) ?? []);
+  const usable = before && before.on === on && before.rig === rig ? before : undefined;
+  const scenes = new Map<string, JudgedScene>();
+  for (const [id, scene] of gathered) {
+    const named = namings.get(id) ?? NO_NAMINGS;
+    const wanted = new Set<string>();
+    for (const kind of scene.byKind.keys()) for (const rule of rulesOf.get(kind) ?? []) for (const also of rule.alsoReads ?? []) wanted.add(also);
+    const rigLists = [...wanted].map(ofRig);
+    const kept = usable?.scenes.get(id);
+    const same = kept && sameLists(kept.lists, scene.lists) && sameNamings(kept.namings, named) && sameLists(kept.rigLists, rigLists);
+    scenes.set(id, same ? kept : judgeScene(id, scene, named, rigLists, rig, stations.get(id), on, ofRig));
+  }
+  return { rig, on, scenes, findings: inUrgency([...scenes.values()].flatMap((s) => s.findings)) };
+};
+
+/** Open before settled, the most urgent first, then those that have waited longest. */
+export const inUrgency = (findings: readonly Finding[]): readonly Finding[] =>
+  [...findings].sort((a, b) => Number(isOpen(b)) - Number(isOpen(a)) || byUrgency(a.urgency, b.urgency) || a.since - b.since || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
+
+/** Every finding that was ever raised, with its life on that day. */
+export const judge = (rig: Rig, state: State<Rig>, on: CivilDay): readonly Finding[] => judgeAll(rig, state, on).findings;
+
+/** The findings of one scene: a station, or one side of one face. */
+export const judgePlace = (rig: Rig, state: State<Rig>, on: CivilDay, scene: string): readonly Finding[] => {
+  const gathered = gather(state);
+  const rigKinds = gathered.get('rig')?.byKind;
+  const ofRig = (kind: string): readonly Standing[] => inOrder(rigKinds?.get(kind) ?? []);
+  return judgeScene(scene, gathered.get(scene), gatherNamings(state).get(scene) ?? NO_NAMINGS, [], rig, rig.stations.find((s) => s.id === scene), on, ofRig).findings;
+};

@@ -1,0 +1,58 @@
+import type { Standing } from '../logbook';
+import type { Rig } from '../rig';
+import type { Source, Station, StationId, Urgency, Who } from '../terms';
+import type { CivilDay } from '../units';
+import type { Because } from './finding';
+
+/** What one look shows, before anything is known about care and decisions. */
+export type Verdict = {
+  /** Tells findings of one rule at one place apart: the defect's id; empty where there can be only one. */
+  readonly key: string;
+  readonly title: string;
+  readonly urgency: Urgency;
+  readonly who: Who;
+  readonly because: readonly Because[];
+  readonly defect?: string;
+  readonly worse_if?: string;
+  readonly remedies?: readonly string[];
+  readonly cautions?: readonly string[];
+  readonly suspects?: readonly StationId[];
+  /** Days after the care at which a look first counts as proof. [d] */
+  readonly proof_days?: number;
+};
+
+/** What a rule may look at. One scene is one station, or one side of one face for points and outlines. */
+export type Scene = {
+  readonly rig: Rig;
+  readonly on: CivilDay;
+  readonly station: Station | undefined;
+  /** Every entry of a kind at this place, oldest first. */
+  readonly through: (kind: string) => readonly Standing[];
+  /** Entries of a kind that concern the whole rig: stays, legs. Oldest first. */
+  readonly ofRig: (kind: string) => readonly Standing[];
+};
+
+/**
+ * One judgement, one file. `judge` is asked about every look of the kinds it reads, in the order in which it was so;
+ * no verdict means that the look shows nothing wrong by this rule, and closes what the rule had raised at the place.
+ */
+export type Rule = {
+  readonly id: string;
+  readonly title: string;
+  /** In one sentence, with figures: what it takes and what it says. */
+  readonly says: string;
+  readonly sources: readonly Source[];
+  /** Kinds it judges. */
+  readonly reads: readonly string[];
+  /** Kinds of the whole rig that it also looks at. */
+  readonly alsoReads?: readonly string[];
+  /** One entry's body and what comes of it: read by the check and shown in the docs. */
+  readonly example: { readonly kind: string; readonly body: Readonly<Record<string, unknown>>; readonly looks?: string; readonly gives: Urgency | 'sound' };
+  readonly judge: (seen: Standing, scene: Scene) => readonly Verdict[];
+  /** Whether a look with no verdict for this key says that it is gone. Left out: it does. */
+  /** Whether care that names a finding of this rule settles it. Left out: it does. */
+  readonly settles?: (care: Standing, verdict: Verdict) => boolean;
+  readonly closes?: (seen: Standing, key: string) => boolean;
+};
+
+export const defineRule = (rule: Rule): Rule => rule;
