@@ -53,6 +53,7 @@ const station = z.strictObject({
   count: z.optional(z.int().check(z.minimum(1), z.maximum(12))),
   off_wall: z.optional(z.boolean()),
   layer: z.optional(z.boolean()),
+  within: z.optional(name),
   retired: z.optional(z.boolean()),
 });
 

@@ -1,0 +1,50 @@
+import type { Construction, RoofMembrane, WallSkin } from './rig';
+
+/** Kinds of station in the trade tables that depend on what the rig is made of. */
+
+const ROOF_LOOKS: Readonly<Record<RoofMembrane, string>> = {
+  epdm: 'roof-epdm',
+  tpo: 'roof-tpo',
+  pvc: 'roof-pvc',
+  coated: 'roof-coated',
+  fibreglass: 'roof-fibreglass',
+  aluminium: 'roof-metal',
+  'painted-steel': 'roof-metal',
+  unknown: 'roof-field',
+};
+
+export const roofLooks = (roof: RoofMembrane): string => ROOF_LOOKS[roof];
+
+/** A skin that hangs on a frame may move under the hand; on a bonded wall it may not. Construction decides before skin does. */
+export const wallLooks = (skin: WallSkin, construction: Construction): string => {
+  if (construction === 'moulded' || skin === 'moulded-fibreglass') return 'wall-moulded';
+  if (skin === 'corrugated-aluminium') return 'wall-corrugated';
+  if (skin === 'sheet-aluminium' || skin === 'painted-steel') return construction === 'bonded' ? 'wall-laminated' : 'wall-sheet';
+  return construction === 'hung' ? 'wall-sheet' : 'wall-laminated';
+};
+
+const ROOF_WORD: Readonly<Record<RoofMembrane, string>> = {
+  epdm: 'EPDM rubber',
+  tpo: 'TPO',
+  pvc: 'PVC',
+  coated: 'liquid coating',
+  fibreglass: 'fibreglass',
+  aluminium: 'aluminium',
+  'painted-steel': 'painted steel',
+  unknown: 'unknown',
+};
+
+const SKIN_WORD: Readonly<Record<WallSkin, string>> = {
+  fibreglass: 'fibreglass',
+  'corrugated-aluminium': 'corrugated aluminium',
+  'sheet-aluminium': 'aluminium sheet',
+  'moulded-fibreglass': 'moulded fibreglass',
+  'painted-steel': 'painted steel',
+  unknown: 'unknown',
+};
+
+/** What a bead on this face sticks to. */
+export const surfaceWord = (face: string, skin: WallSkin, roof: RoofMembrane): string => {
+  if (face === 'roof') return ROOF_WORD[roof];
+  return face === 'under' || face === 'tongue' || face.endsWith('-top') ? 'unknown' : SKIN_WORD[skin];
+};

@@ -1,0 +1,118 @@
+import type { FacePoint } from '../terms';
+import { accept, type Result, refuse } from '../units';
+import { baseLayout, basePieces, counter, type Piece } from './base-layout';
+import { drawingFaults } from './drawing-faults';
+import { bodyFace, facesOfSlide } from './faces';
+import { fitted } from './fit';
+import type { Answers, Axle, Layout, Slide } from './rig';
+import { awningFitted, endsNotThere, seamsCut, seamsOfCovering } from './seams';
+import { toMillimetre } from './shapes';
+import { sizesFrom } from './sizes';
+import { slidePieces, slidesFor, type Unnamed } from './slide-outs';
+import { areaPieces, stationsOf } from './stations';
+import { stretched, stretchedOutline, stretchTo } from './stretch';
+import { archesOver, axlesFor, tyres } from './wheels';
+
+/** A starting layout, and what was left out of it for want of room: said to the person, who adds what theirs has. */
+export type StartingLayout = { readonly layout: Layout; readonly left_out: readonly string[] };
+
+const onSlide = (face: string): boolean => /^s\d+-/.test(face);
+
+/** Parts that only trailers without dual wheels or only slides bring are given ids after the layout's own, so that the same answers give the same ids. */
+const identified = (own: readonly Piece[], more: readonly Unnamed[]): readonly Piece[] => {
+  const id = counter();
+  const seen = own.map((p) => ({ ...p, id: p.id }));
+  for (const p of seen) id(p.face, p.part);
+  return [...seen, ...more.map((p) => ({ ...p, id: id(p.face, p.part) }))];
+};
+
+const rounded = (slide: Slide): Slide => ({ ...slide, x_m: toMillimetre(slide.x_m), y_m: toMillimetre(slide.y_m), w_m: toMillimetre(slide.w_m), h_m: toMillimetre(slide.h_m) });
+
+/**
+ * A drawn rig from a few answers: every face, axle, slide-out and station with coordinates, all sizes typical.
+ *
+ * @param answers  kind, sizes where known [m], skin, roof covering, axles, tyre size as moulded, slide-outs on each side
+ * @returns        the layout with what was left out for want of room; or every refusal, each naming its field
+ * @valid          sizes, axles and slide-outs within kinds.json; within them no station overlaps another or leaves its face (checked)
+ * @assumes        our own typical layouts, no real model; most part sizes are from memory, unconfirmed: measure yours
+ */
+export const startingLayout = (answers: Answers): Result<StartingLayout> => {
+  const sizes = sizesFrom(answers);
+  if (!sizes.ok) return sizes;
+  const base = baseLayout(answers.kind);
+  const s = stretchTo(base, sizes.value);
+  const outlines = new Map<string, readonly FacePoint[]>();
+  for (const [id, outline] of Object.entries(base.faces)) for (const face of id === 'side' ? ['curb', 'road'] : [id]) outlines.set(face, stretchedOutline(face, outline, s, base));
+
+  const axles = axlesFor(base, answers, sizes.value, s);
+  if (!axles.ok) return axles;
+  const asDrawn = basePieces(base);
+  const body = archesOver(
+    stretched(
+      asDrawn.filter((p) => !onSlide(p.face)),
+      s,
+      base,
+    ),
+    asDrawn,
+    base,
+    axles.value,
+  );
+  const plan = slidesFor(base, answers, sizes.value, s, outlines.get('road') ?? [], body);
+  if (!plan.ok) return plan;
+  const slides = plan.value.slides.map(rounded);
+  const slideFaceList = slides.flatMap(facesOfSlide);
+  for (const face of slideFaceList) outlines.set(face.id, face.outline_m);
+
+  const dropped = endsNotThere(answers, body);
+  const more = slidePieces(
+    base,
+    { ...plan.value, slides },
+    asDrawn.filter((p) => onSlide(p.face)),
+    s,
+  );
+  const own = [...tyres(axles.value, s.width), ...body.filter((p) => !dropped.has(p.part))];
+  const everything = identified(own, [...more, ...seamsOfCovering(answers, own, outlines, base, s)]);
+  const fit = fitted(everything, outlines);
+  if (!fit.ok) return fit;
+  const pieces = seamsCut(awningFitted(fit.value.pieces));
+
+  const faces = [...[...outlines.keys()].filter((id) => !onSlide(id)).map((id) => bodyFace(id, outlines.get(id) ?? [])), ...slideFaceList];
+  const levels = {
+    skirt_m: base.levels.skirt,
+    floor_m: base.levels.floor,
+    wall_top_m: toMillimetre(base.levels.wall_top + s.rise),
+    roof_top_m: toMillimetre(base.levels.roof_top + s.rise),
+  };
+  const hitch = base.overall.hitch;
+  const layout: Layout = {
+    overall: {
+      length_m: toMillimetre(sizes.value.length),
+      body_length_m: toMillimetre(sizes.value.length - hitch - (base.overall.length - hitch - base.overall.body)),
+      width_m: toMillimetre(sizes.value.width),
+      height_m: toMillimetre(sizes.value.height),
+      hitch_ahead_m: hitch,
+    },
+    levels,
+    faces,
+    axles: axles.value as readonly Axle[],
+    slides,
+    stations: stationsOf([...pieces, ...areaPieces(faces)], { answers, levels, slides, faces, axles: axles.value, width: s.width }),
+  };
+  const faults = drawingFaults(layout);
+  const first = faults[0];
+  if (first)
+    return refuse({
+      code: 'cannot-be-drawn',
+      path: 'layout',
+      expected: 'a drawing in which nothing overlaps and nothing leaves its face',
+      received: first,
+      sentence: `These answers do not make a sound drawing: ${first}. Change the sizes or the number of slide-outs, and move or add the rest by hand.`,
+    });
+  return accept({ layout, left_out: fit.value.left_out });
+};
+
+/** The layout alone. */
+export const layoutFrom = (answers: Answers): Result<Layout> => {
+  const made = startingLayout(answers);
+  return made.ok ? accept(made.value.layout) : made;
+};
