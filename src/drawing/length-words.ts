@@ -1,0 +1,13 @@
+import { figure, type Preferences, show, showIn } from '../units';
+
+export const US: Preferences = { system: 'us', units: {} };
+
+/** The person's own unit first, the other system in brackets: `7 ft 7 in (2.30 m)`. */
+export const bothLengths = (m: number, preferences: Preferences): string => {
+  const us = show(m, 'length', { system: 'us', units: { length: 'ft' } });
+  const metric = showIn(m, 'length', 'm');
+  return preferences.system === 'us' ? `${us} (${metric})` : `${metric} (${us})`;
+};
+
+/** A short length as it stands on a dimension line: `12.5 in` or `318 mm`. */
+export const shortLength = (m: number, preferences: Preferences): string => (preferences.system === 'us' ? `${figure(m / 0.0254, 1)} in` : `${figure(m * 1000, 0)} mm`);
