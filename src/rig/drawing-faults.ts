@@ -51,7 +51,8 @@ const faultsOnFace = (stations: readonly Station[], layout: Pick<Layout, 'faces'
     if (!outline) faults.push(`${s.name} (${s.id}) is on no face`);
     else if (!s.off_wall && s.group !== 'area' && !shapeInside(s.shape, outline)) faults.push(`${s.name} (${s.id}) leaves its face`);
     for (const p of s.parts)
-      if (s.shape.form !== 'lines' && p.part !== s.part && /latch|hinge|lock|gasket|window/.test(p.part) && !contains(box(s.shape), box(p.shape))) faults.push(`${p.name} (${p.id}) leaves ${s.name}`);
+      if (s.shape.form !== 'lines' && p.part !== s.part && /latch|hinge|lock|gasket|window/.test(p.part) && !contains(box(s.shape), box(p.shape)))
+        faults.push(`${p.name} (${p.id}) leaves ${s.name}`);
     if (s.shape.form === 'lines' && !ROUND_ITS_OWN.test(s.part))
       areas.forEach((a, i) => {
         const b = boxes[i];

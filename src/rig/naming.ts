@@ -54,12 +54,14 @@ const wording = ({ host, alike }: Folded, axles: readonly Axle[]): Wording => {
   if (host.part === 'tyre') return { fixed: tyreName(host, axles) };
   const words = SLIDE_WORDS[host.part];
   if (words && host.slide) return { fixed: `${slideName(host.slide)}, ${words}` };
+  if (host.part === 'landing-gear' || host.part === 'frame-below') return { fixed: alike ? plural(partOf(host.part).noun) : partOf(host.part).noun };
   const noun = alike ? plural(partOf(host.part).noun) : partOf(host.part).noun;
   if (host.part === 'corner-moulding' && host.end) return { fixed: `${noun}, ${whereWords(host.face)}${ENDS[host.end] ?? `, ${host.end}`}` };
   return { noun, where: whereWords(host.face) };
 };
 
-const joined = (noun: string, where: string): string => (where === '' ? noun : `${noun}, ${where}`);
+/** `Rear ladder` needs no `, rear`. */
+const joined = (noun: string, where: string): string => (where === '' || noun.toLowerCase().startsWith(where) ? noun : `${noun}, ${where}`);
 
 const ACROSS = new Set(['front', 'rear', 'step']);
 

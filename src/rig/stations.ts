@@ -88,7 +88,7 @@ const station = ({ host, parts, alike }: Folded, name: string, drawn: Drawn): St
     last_sealed: 'unknown',
     behind: part.behind,
     cut_through: part.cut_through,
-    parts: [...parts.map((p) => partIn(p, drawn)), ...usualParts(host)],
+    parts: [...parts.map((p) => partIn(p, host, drawn)), ...usualParts(host)],
     ...(hinge === undefined ? {} : { hinge }),
     ...(host.slide === undefined ? {} : { slide: host.slide }),
     ...(host.axle === undefined ? {} : { axle: host.axle }),

@@ -21,7 +21,15 @@ export type Certainty = 'typical' | 'confirmed';
 export type HingeEdge = 'top' | 'bottom' | 'front' | 'rear' | 'left' | 'right';
 
 /** A small fitting that is looked at together with the station it sits on: a latch on a door. */
-export type StationPart = { readonly id: string; readonly part: string; readonly name: string; readonly looks: string; readonly shape: Shape };
+export type StationPart = {
+  readonly id: string;
+  readonly part: string;
+  readonly name: string;
+  readonly looks: string;
+  readonly shape: Shape;
+  /** Set where the part is on another face than its station: the roof feet of a rear ladder. */
+  readonly face?: FaceId;
+};
 
 /** A named place that a round visits, as it is on this rig. */
 export type Station = {

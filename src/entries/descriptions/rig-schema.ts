@@ -25,7 +25,7 @@ export const shapeSchema: z.ZodMiniType<Shape> = z.discriminatedUnion('form', [
   }),
 ]);
 
-const part = z.strictObject({ id: name, part: name, name: words, looks: name, shape: shapeSchema });
+const part = z.strictObject({ id: name, part: name, name: words, looks: name, shape: shapeSchema, face: z.optional(name) });
 
 const station = z.strictObject({
   id: name,
