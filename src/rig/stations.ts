@@ -31,12 +31,13 @@ const beadOf = (piece: Piece): number => {
   return piece.part === 'slide-flange' && piece.shape.form === 'rect' ? whole - piece.shape.w_m : whole;
 };
 
-const partIn = (piece: Piece, drawn: Drawn): StationPart => ({
+const partIn = (piece: Piece, host: Piece, drawn: Drawn): StationPart => ({
   id: piece.id,
   part: piece.part,
   name: partOf(piece.part).noun,
   looks: looksOf(piece.part, drawn),
   shape: piece.shape,
+  ...(piece.face === host.face ? {} : { face: piece.face }),
 });
 
 /** Round the middle of a box, a share of its size. */
