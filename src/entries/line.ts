@@ -14,12 +14,22 @@ export const wordIn = (options: readonly Option[], id: string | undefined): stri
 export const wordsOf = (options: readonly Option[], ids: readonly string[] | undefined): string | undefined =>
   ids === undefined || ids.length === 0 ? undefined : ids.map((id) => lower(wordOf(options, id) ?? id)).join(', ');
 
-/** A reading in the person's unit; in the unit it was typed in, the very characters that were typed. */
-export const reading = (value: Typed, quantity: QuantityId, preferences: Preferences): string =>
-  value.unit === usualUnit(quantity, preferences) && PLAIN.test(value.typed) ? showTyped(value, quantity) : show(value.si, quantity, preferences);
+/** Units of the inch and pound kind; the rest is metric. */
+const US_UNITS: ReadonlySet<string> = new Set(['in', 'ft', '32in', 'mi', 'psi', 'f', 'df', 'lb', 'ft2', 'in2', 'in3', 'floz', 'gal', 'mph']);
 
 /** Typed as figures alone; `3 ft 2 in` carries its unit already. */
 const PLAIN = /^[+-]?[\d.,\s]+$/;
+
+const sameSystem = (a: string, b: string): boolean => US_UNITS.has(a) === US_UNITS.has(b);
+
+/**
+ * A reading as it stands in a line. Where the unit it was typed in is of the person's own system, the very characters that
+ * were typed, so that 7/32 in stays 7/32 in; otherwise in the unit the person chose.
+ */
+export const reading = (value: Typed, quantity: QuantityId, preferences: Preferences): string =>
+  sameSystem(value.unit, usualUnit(quantity, preferences)) && PLAIN.test(value.typed)
+    ? showTyped({ ...value, typed: value.typed.replace(/^-/, '−') }, quantity)
+    : show(value.si, quantity, preferences);
 
 /** The same for a reading that may be missing, with words before it. */
 export const readingIf = (before: string, value: Typed | undefined, quantity: QuantityId, preferences: Preferences, after = ''): string | undefined =>

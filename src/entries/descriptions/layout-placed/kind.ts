@@ -1,4 +1,4 @@
-import type { Rig } from '../../../rig';
+import { applyLayout, type Rig } from '../../../rig';
 import { defineKind, type Fields } from '../../../terms';
 import { line } from '../../line';
 import { layoutSchema } from '../rig-schema';
@@ -17,6 +17,6 @@ export const layoutPlaced = defineKind<Rig>()({
   sides: ['outside'],
   repeatable: false,
   fields,
-  fold: { mode: 'describes', apply: (rig, { layout }) => ({ ...rig, ...layout }) },
+  fold: { mode: 'describes', apply: (rig, { layout }) => applyLayout(rig, layout) },
   line: ({ layout }) => line('layout placed', `${layout.faces.length} faces`, `${layout.stations.length} stations`),
 });

@@ -1,4 +1,4 @@
-import type { Rig } from '../../../rig';
+import { applyFacts, type Rig } from '../../../rig';
 import { defineKind, type Fields } from '../../../terms';
 import { line, wordIn } from '../../line';
 
@@ -61,7 +61,7 @@ export const rigDescribed = defineKind<Rig>()({
   fields,
   fold: {
     mode: 'describes',
-    apply: (rig, { name, kind, year, skin, construction, roof }) => ({ ...rig, name, kind, skin, construction, roof, year: year === undefined ? 'unknown' : year.si }),
+    apply: (rig, { name, kind, year, skin, construction, roof }) => applyFacts(rig, { name, kind, skin, construction, roof, year: year === undefined ? 'unknown' : year.si }),
   },
   line: (body) => line(body.name, wordIn(RIG_KINDS, body.kind), body.year?.typed, wordIn(WALL_SKINS, body.skin), wordIn(ROOFS, body.roof)),
 });

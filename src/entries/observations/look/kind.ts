@@ -14,8 +14,28 @@ const fields = {
   },
 } as const satisfies Fields;
 
-/** Areas that are wide enough to need a look of their own beside the hand's answer. */
-const AREA = /^(roof-(field|epdm|tpo|pvc|coated|fibreglass|metal)|wall-(laminated|corrugated|sheet|moulded))$/;
+/** What must be looked at before the wheels turn and has no closer question of its own. */
+const BEFORE_A_TRIP: readonly string[] = [
+  'vent-hatch',
+  'antenna',
+  'stabiliser',
+  'tongue-leg',
+  'coupler',
+  'kingpin',
+  'safety-chain',
+  'breakaway',
+  'tow-plug',
+  'tie-down',
+  'inlet-power',
+  'inlet-water',
+  'cord-hatch',
+  'lp-compartment',
+  'drain-outlet',
+  'window',
+  'window-exit',
+  'slide-mechanism',
+  'folding-seal',
+];
 
 export const look = defineKind()({
   id: 'look',
@@ -25,7 +45,9 @@ export const look = defineKind()({
   meaning: 'What a person saw, felt and tried at a station that has no closer question of its own.',
   places: ['station', 'point', 'outline'],
   sides: ['outside', 'inside'],
-  suits: (station, side) => side === 'outside' && AREA.test(station.looks),
+  // A wide area is looked over as well as felt.
+  suits: (station, side) => side === 'outside' && station.group === 'area',
+  before_trip: (station, side) => side === 'outside' && BEFORE_A_TRIP.includes(station.looks),
   adds: (_station, side) => side === 'outside',
   sound: SOUND,
   repeatable: true,

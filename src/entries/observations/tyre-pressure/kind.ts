@@ -1,6 +1,7 @@
 import { type BodyOf, defineKind, type Fields } from '../../../terms';
 import { altitudeIf, line, reading, readingIf, wordIn } from '../../line';
 import { ANY_ALTITUDE, ANY_TEMPERATURE, span, USUAL_OUTDOORS } from '../../span';
+import { isWheel } from '../wheel';
 
 const rested = [
   { id: 'cold', word: 'Cold', line: 'parked three hours or more, out of the sun' },
@@ -53,7 +54,8 @@ export const tyrePressure = defineKind()({
   meaning: 'One reading of a gauge at one tyre, with the temperature of the tyre; made comparable only by its worksheet.',
   places: ['station'],
   sides: ['outside'],
-  suits: (station, side) => side === 'outside' && (station.group === 'wheel' || station.looks === 'tyre'),
+  suits: isWheel,
+  before_trip: isWheel,
   repeatable: false,
   fields,
   fold: { mode: 'latest' },
