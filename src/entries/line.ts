@@ -14,20 +14,23 @@ export const wordIn = (options: readonly Option[], id: string | undefined): stri
 export const wordsOf = (options: readonly Option[], ids: readonly string[] | undefined): string | undefined =>
   ids === undefined || ids.length === 0 ? undefined : ids.map((id) => lower(wordOf(options, id) ?? id)).join(', ');
 
-/** Units of the inch and pound kind; the rest is metric. */
-const US_UNITS: ReadonlySet<string> = new Set(['in', 'ft', '32in', 'mi', 'psi', 'f', 'df', 'lb', 'ft2', 'in2', 'in3', 'floz', 'gal', 'mph']);
+/** Lengths of one family: whoever reads one of them reads the others. */
+const FAMILIES: readonly (readonly string[])[] = [
+  ['in', 'ft', '32in'],
+  ['mm', 'cm', 'm'],
+];
+
+const asReadable = (typed: string, usual: string): boolean => typed === usual || FAMILIES.some((family) => family.includes(typed) && family.includes(usual));
 
 /** Typed as figures alone; `3 ft 2 in` carries its unit already. */
 const PLAIN = /^[+-]?[\d.,\s]+$/;
 
-const sameSystem = (a: string, b: string): boolean => US_UNITS.has(a) === US_UNITS.has(b);
-
 /**
- * A reading as it stands in a line. Where the unit it was typed in is of the person's own system, the very characters that
- * were typed, so that 7/32 in stays 7/32 in; otherwise in the unit the person chose.
+ * A reading as it stands in a line. The very characters that were typed, where the person reads that unit: 7/32 in
+ * stays 7/32 in. Otherwise in the unit the person chose.
  */
 export const reading = (value: Typed, quantity: QuantityId, preferences: Preferences): string =>
-  sameSystem(value.unit, usualUnit(quantity, preferences)) && PLAIN.test(value.typed)
+  asReadable(value.unit, usualUnit(quantity, preferences)) && PLAIN.test(value.typed)
     ? showTyped({ ...value, typed: value.typed.replace(/^-/, '−') }, quantity)
     : show(value.si, quantity, preferences);
 

@@ -30,7 +30,7 @@ export const resealed = defineKind()({
   fold: { mode: 'series' },
   line: (body, preferences) =>
     line(
-      `resealed with ${wordIn(SEALANTS, body.product_family)}`,
+      `resealed with ${wordIn(SEALANTS, body.product_family) ?? 'something not known'}`,
       body.product,
       readingIf('', body.bead_length, 'length', preferences),
       wordIn(removed.options, body.removed),
