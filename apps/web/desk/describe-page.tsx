@@ -1,0 +1,1 @@
+export const DescribePage = (_: Readonly<Record<string, unknown>>) => <main className="desk-page" id="content" />;

@@ -1,0 +1,47 @@
+import { type Drawing, knownFrom, numberedMarks, rigSheet, type SheetMark, type SheetMarks } from '../../../src/drawing';
+import type { Preferences } from '../../../src/units';
+import type { Overview } from '../session/session';
+
+/** What can be laid over the rig. */
+export type Layer = 'open' | 'sound' | 'not-seen' | 'last-graded';
+
+export const LAYERS: readonly { readonly id: Layer; readonly word: string }[] = [
+  { id: 'open', word: 'Open findings' },
+  { id: 'sound', word: 'Sound' },
+  { id: 'not-seen', word: 'Not seen' },
+];
+
+/** A longer list of unseen stations is told by dotted circles alone: a number at every part would hide the rig. */
+const MOST_NUMBERED_UNSEEN = 12;
+
+/** The numbered list that drawing and column share. */
+export const numbered = (overview: Overview): readonly SheetMark[] => {
+  const all = numberedMarks(overview.rig, overview.plan);
+  const unseen = all.filter((m) => m.mark === 'not-seen').length;
+  return unseen > MOST_NUMBERED_UNSEEN ? all.filter((m) => m.mark !== 'not-seen') : all;
+};
+
+const marksOf = (overview: Overview): SheetMarks => ({ known: knownFrom(overview.plan, overview.marks), numbered: numbered(overview) });
+
+/** Below this scale numbers would cover the parts. [CSS px to the metre] */
+const NUMBERS_FROM_PX = 44;
+
+/** The whole rig, drawn for a width on the screen so that type stays readable there. */
+export const sheetDrawing = (overview: Overview, layers: ReadonlySet<Layer>, preferences: Preferences, width_px: number, sheet: 'net' | 'underside' = 'net'): Drawing => {
+  const draw = (px: number): Drawing =>
+    rigSheet(overview.rig, marksOf(overview), {
+      sheet,
+      preferences,
+      px,
+      mark_px: px < NUMBERS_FROM_PX ? 14 : 20,
+      type_px: px < NUMBERS_FROM_PX ? 10 : 12,
+      numbers: px >= NUMBERS_FROM_PX,
+      dimensions: px >= NUMBERS_FROM_PX,
+      show: { findings: layers.has('open'), sound: layers.has('sound') && px >= NUMBERS_FROM_PX, not_seen: layers.has('not-seen') },
+    });
+  const first = draw(width_px > 700 ? 72 : 28);
+  return draw(width_px / first.width);
+};
+
+/** What a press on the drawing means: a finding by its mark, or a station. */
+export const thingOf = (id: string): string => id.replace(/^mark\/(not-seen\/)?/, '');

@@ -1,0 +1,112 @@
+import { type FormEvent, type ReactNode, useState } from 'react';
+import { doubts as doubtsOf, readBody } from '../../../src/entries';
+import type { AnyKind, Fields, PhotoRef, Place } from '../../../src/terms';
+import type { Refusal } from '../../../src/units';
+import { useDesk } from './desk';
+import { type Answers, bodyOf, FieldForm } from './field-form';
+import { PhotoInput } from './photo-input';
+import { PlacePicker, type PlaceAnswer, readPlace } from './place-picker';
+import { useStationView } from './station-view';
+import { observedAt, type WhenAnswer, WhenPicker, whenRefusal } from './when-picker';
+
+export type EntryAnswers = { readonly place: PlaceAnswer; readonly when: WhenAnswer; readonly answers: Answers; readonly note: string; readonly photos: readonly PhotoRef[] };
+
+/** What a whole form gives once nothing in it is refused. */
+export type EntryGiven = { readonly place: Place; readonly observed_at: string; readonly body: Readonly<Record<string, unknown>>; readonly note: string; readonly photos: readonly PhotoRef[] };
+
+/**
+ * One entry of any kind: where, when, the kind's own questions, a note and photographs. Used to add and to correct.
+ * Nothing is kept before the button is pressed; a doubt is asked once before it is kept.
+ */
+export const EntryForm = ({
+  kind,
+  start,
+  words,
+  withNote = true,
+  onGiven,
+  children,
+}: {
+  readonly kind: AnyKind;
+  readonly start: EntryAnswers;
+  readonly words: string;
+  readonly withNote?: boolean;
+  readonly onGiven: (given: EntryGiven) => Promise<void>;
+  readonly children?: ReactNode;
+}) => {
+  const { overview, preferences, today } = useDesk();
+  const [state, setState] = useState(start);
+  const [refusals, setRefusals] = useState<readonly Refusal[]>([]);
+  const [placeRefusal, setPlaceRefusal] = useState<string>();
+  const [tried, setTried] = useState(false);
+  const [doubts, setDoubts] = useState<readonly Refusal[]>([]);
+  const [busy, setBusy] = useState(false);
+  const fields = kind.fields as Fields;
+  const set = (part: Partial<EntryAnswers>) => {
+    setDoubts([]);
+    setState((s) => ({ ...s, ...part }));
+  };
+  const view = useStationView(state.place.at === 'station' || state.place.at === 'stretch' ? state.place.station : undefined);
+
+  const submit = async (event: FormEvent) => {
+    event.preventDefault();
+    setTried(true);
+    const read = bodyOf(fields, state.answers);
+    const place = readPlace(state.place, overview.rig);
+    const at = observedAt(state.when);
+    setPlaceRefusal('refusal' in place ? place.refusal : undefined);
+    const whole = read.refusals.length > 0 ? undefined : readBody(kind, read.body, '', today);
+    const refused = whole && !whole.ok ? whole.refusals : read.refusals;
+    setRefusals(refused);
+    if (refused.length > 0 || 'refusal' in place || at === undefined || whenRefusal(state.when, today) !== undefined) {
+      requestAnimationFrame(() => document.querySelector<HTMLElement>('.entry-form .refusal')?.scrollIntoView({ block: 'center' }));
+      return;
+    }
+    const asks = doubtsOf(kind, read.body);
+    if (asks.length > 0 && doubts.length === 0) {
+      setDoubts(asks);
+      return;
+    }
+    setBusy(true);
+    await onGiven({ place: place.place, observed_at: at, body: read.body, note: state.note.trim(), photos: state.photos });
+    setBusy(false);
+  };
+
+  const named = new Set(Object.keys(fields));
+  const loose = refusals.filter((r) => !named.has(r.path.replace(/^body\./, '').split('.')[0] ?? ''));
+
+  return (
+    <form className="entry-form" onSubmit={submit} noValidate>
+      <PlacePicker kind={kind} rig={overview.rig} answer={state.place} refusal={placeRefusal} onChange={(place) => set({ place })} />
+      <FieldForm fields={fields} answers={state.answers} refusals={refusals} preferences={preferences} defects={view?.defects ?? []} onChange={(answers) => set({ answers })} />
+      <WhenPicker when={state.when} today={today} shown={tried} onChange={(when) => set({ when })} />
+      {withNote && (
+        <div className="field-row">
+          <label htmlFor="entry-note">
+            Note <span className="mut">if there is more to say</span>
+          </label>
+          <textarea id="entry-note" rows={3} value={state.note} onChange={(e) => set({ note: e.target.value })} />
+        </div>
+      )}
+      {withNote && <PhotoInput photos={state.photos} onChange={(photos) => set({ photos })} />}
+      {children}
+      {loose.map((r) => (
+        <p key={`${r.path}${r.code}`} className="refusal" role="alert">
+          {r.sentence}
+        </p>
+      ))}
+      {doubts.length > 0 && (
+        <div className="doubt" role="alert">
+          {doubts.map((d) => (
+            <p key={`${d.path}${d.code}`}>{d.sentence}</p>
+          ))}
+          <p>Is that right?</p>
+        </div>
+      )}
+      <p className="buttons">
+        <button type="submit" className="button primary" disabled={busy}>
+          {doubts.length > 0 ? 'Yes, keep it' : words}
+        </button>
+      </p>
+    </form>
+  );
+};

@@ -1,0 +1,72 @@
+import { memo, type SVGProps } from 'react';
+import { type Ink, INKS, inkStyle, type Primitive, type Theme } from '../../../src/drawing';
+
+type Reach = { readonly theme: Theme; readonly current: string | undefined; readonly selected: string | undefined };
+type Group = Extract<Primitive, { form: 'group' }>;
+
+/** Each ink as SVG attributes, worked out once for each theme. */
+const attributes = new Map<Theme, ReadonlyMap<Ink, SVGProps<SVGElement>>>();
+
+const inksOf = (theme: Theme): ReadonlyMap<Ink, SVGProps<SVGElement>> => {
+  const made = attributes.get(theme) ?? new Map(INKS.map((ink) => [ink, attributesOf(ink, theme)] as const));
+  attributes.set(theme, made);
+  return made;
+};
+
+const attributesOf = (ink: Ink, theme: Theme): SVGProps<SVGElement> => {
+  const s = inkStyle(ink, theme);
+  if (s.stroke === 'none' || s.width === 0) return { fill: s.fill, ...(s.weight ? { fontWeight: s.weight } : {}) };
+  return {
+    fill: s.fill,
+    stroke: s.stroke,
+    strokeWidth: s.width,
+    strokeLinejoin: 'round',
+    vectorEffect: 'non-scaling-stroke',
+    ...(s.dash ? { strokeDasharray: s.dash.join(' ') } : {}),
+    ...(s.cap ? { strokeLinecap: s.cap } : {}),
+  };
+};
+
+/** Stations and marks become one thing each that can be focused and pressed; groups inside them are only shapes. */
+const Reachable = ({ group, reach }: { readonly group: Group; readonly reach: Reach }) => {
+  const [x, y, width, height] = group.hit ?? [0, 0, 0, 0];
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a part of a drawing cannot be an HTML button
+    <g className={`reach reach-${group.role}`} role="button" tabIndex={group.id === reach.current ? 0 : -1} aria-label={group.label} aria-pressed={group.id === reach.selected} data-reach={group.id}>
+      <rect className="reach-hit" x={x} y={y} width={width} height={height} />
+      <ShapeList primitives={group.children} reach={reach} still />
+      <rect className="reach-edge" x={x} y={y} width={width} height={height} />
+      <rect className="reach-ring" x={x} y={y} width={width} height={height} />
+    </g>
+  );
+};
+
+const Shape = ({ primitive: p, reach, still }: { readonly primitive: Primitive; readonly reach: Reach; readonly still: boolean }) => {
+  if (p.form === 'group') {
+    if (still || p.role === 'plain' || p.hit === undefined) return <ShapeList primitives={p.children} reach={reach} still={still} />;
+    return <Reachable group={p} reach={reach} />;
+  }
+  const look = inksOf(reach.theme).get(p.ink) as SVGProps<SVGPathElement & SVGCircleElement & SVGTextElement> | undefined;
+  if (p.form === 'path') return <path {...look} d={p.d} />;
+  if (p.form === 'circle') return <circle {...look} cx={p.cx} cy={p.cy} r={p.r} />;
+  return (
+    <text {...look} x={p.x} y={p.y} fontSize={p.size} textAnchor={p.anchor} transform={p.rotate === undefined ? undefined : `rotate(${p.rotate} ${p.x} ${p.y})`}>
+      {p.text}
+    </text>
+  );
+};
+
+const ShapeList = ({ primitives, reach, still }: { readonly primitives: readonly Primitive[]; readonly reach: Reach; readonly still: boolean }) => (
+  <>
+    {primitives.map((p, i) => (
+      // biome-ignore lint/suspicious/noArrayIndexKey: the order of a drawing is its identity
+      <Shape key={p.form === 'group' ? `${p.role}:${p.id}` : i} primitive={p} reach={reach} still={still} />
+    ))}
+  </>
+);
+
+/** Primitive to element, by ink. Strokes keep their width at any zoom. */
+export const SheetShapes = memo(({ primitives, theme, current, selected }: { readonly primitives: readonly Primitive[] } & Reach) => (
+  <ShapeList primitives={primitives} reach={{ theme, current, selected }} still={false} />
+));
+SheetShapes.displayName = 'SheetShapes';

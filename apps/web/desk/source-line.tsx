@@ -1,0 +1,12 @@
+import type { Source } from '../../../src/terms';
+
+const STATUS: Readonly<Record<Source['status'], string>> = { seen: '', practice: '', memory: '', own: 'Our own proposal: ' };
+
+/** Where something comes from, on one grey line. An address is shown as text: the page works without a signal. */
+export const SourceLine = ({ source }: { readonly source: Source }) => (
+  <p className="mut small source">
+    {STATUS[source.status]}
+    {source.text}
+    {source.address === undefined ? '' : `, ${source.address}`}
+  </p>
+);

@@ -1,0 +1,359 @@
+import { useId, useMemo, useState } from 'react';
+import type { AnyWorksheet, Input, Output, Step } from '../../../src/terms';
+import { fromSi, type Preferences, quantities, readQuantity, type Refusal, show, showIn, usualUnit } from '../../../src/units';
+import { work, worksheetById } from '../../../src/worksheets';
+import { SourceLine } from './source-line';
+
+type Given = Readonly<Record<string, number | string>>;
+
+/** What stands in one field: the characters and the unit beside them. */
+type Field = { readonly text: string; readonly unit: string };
+
+/**
+ * One calculation laid open, with its own inputs to play with. The same in the box behind a figure and on its own page.
+ * Nothing that is typed here is kept.
+ */
+export const WorksheetSheet = ({
+  id,
+  given,
+  preferences,
+  boxed = false,
+  onClose,
+}: {
+  readonly id: string;
+  readonly preferences: Preferences;
+  readonly given?: Given;
+  readonly boxed?: boolean;
+  readonly onClose?: () => void;
+}) => {
+  const worksheet = worksheetById(id);
+  if (!worksheet)
+    return (
+      <div className="worksheet">
+        <h2 id="worksheet-title">This worksheet is not known here</h2>
+        <p>The figure came from “{id}”. A newer version of Seamward may hold it; the figure itself stays as it was recorded.</p>
+        {onClose && (
+          <button type="button" className="link" onClick={onClose}>
+            close
+          </button>
+        )}
+      </div>
+    );
+  return <Laid worksheet={worksheet} given={given ?? {}} preferences={preferences} boxed={boxed} {...(onClose ? { onClose } : {})} />;
+};
+
+const fieldOf = (input: Input, value: number | string | undefined, preferences: Preferences): Field => {
+  if (input.type !== 'number') return { text: String(value ?? input.otherwise ?? (input.type === 'text' ? input.example : (input.words[0] ?? ''))), unit: '' };
+  const unit = usualUnit(input.quantity, preferences);
+  if (typeof value !== 'number' && input.otherwise === undefined) return { text: '', unit };
+  const own = typeof value === 'number' ? value : (input.otherwise ?? 0);
+  const si = toSiOf(own, input);
+  return { text: tidy(fromSi(si, input.quantity, unit)), unit };
+};
+
+const toSiOf = (n: number, input: Extract<Input, { type: 'number' }>): number => {
+  const u = quantities[input.quantity].units.find((x) => x.id === input.unit);
+  return n * (u?.scale ?? 1) + (u?.offset ?? 0);
+};
+
+/** Enough figures to mean the same, no more. */
+const tidy = (n: number): string => String(Number(n.toPrecision(6)));
+
+const Laid = ({
+  worksheet,
+  given,
+  preferences,
+  boxed,
+  onClose,
+}: {
+  readonly worksheet: AnyWorksheet;
+  readonly given: Given;
+  readonly preferences: Preferences;
+  readonly boxed: boolean;
+  readonly onClose?: () => void;
+}) => {
+  const inputs = Object.entries(worksheet.inputs as Readonly<Record<string, Input>>);
+  const [fields, setFields] = useState<Readonly<Record<string, Field>>>(() => Object.fromEntries(inputs.map(([key, input]) => [key, fieldOf(input, given[key], preferences)])));
+  const [touched, setTouched] = useState<ReadonlySet<string>>(new Set());
+
+  const { values, refusals } = useMemo(() => read(inputs, fields, touched, given), [inputs, fields, touched, given]);
+  const outcome = useMemo(() => (refusals.length === 0 ? work(worksheet, values) : undefined), [worksheet, values, refusals]);
+  const waiting = inputs.some(([key, input]) => input.type === 'number' && input.otherwise === undefined && fields[key]?.text === '');
+  const shownRefusals: readonly Refusal[] = waiting ? refusals.filter((r) => touched.has(r.path)) : [...refusals, ...(outcome && !outcome.ok ? outcome.refusals : [])];
+
+  const change = (key: string, field: Field) => {
+    setTouched((t) => new Set(t).add(key));
+    setFields((f) => ({ ...f, [key]: field }));
+  };
+
+  return (
+    <div className={boxed ? 'worksheet boxed' : 'worksheet'}>
+      <div className="worksheet-head">
+        {boxed ? <h2 id="worksheet-title">Worksheet: {worksheet.title}</h2> : <h1 id="worksheet-title">{worksheet.title}</h1>}
+        {onClose && (
+          <button type="button" className="link" onClick={onClose}>
+            close
+          </button>
+        )}
+      </div>
+      <div className="worksheet-answer" aria-live="polite">
+        {outcome?.ok ? (
+          <Answer worksheet={worksheet} result={outcome.value.outcome.result} preferences={preferences} />
+        ) : (
+          <p className="worksheet-figure mut">{waiting ? 'Waiting for a figure' : 'No answer'}</p>
+        )}
+        <p className="mut">{worksheet.tells}</p>
+      </div>
+      <div className="worksheet-parts">
+        <section className="worksheet-inputs">
+          <h3 className="unseen">Inputs</h3>
+          {inputs.map(([key, input]) => (
+            <InputRow
+              key={key}
+              name={key}
+              input={input}
+              field={fields[key] ?? { text: '', unit: '' }}
+              refusals={shownRefusals.filter((r) => r.path === key)}
+              onChange={(f) => change(key, f)}
+            />
+          ))}
+        </section>
+        {shownRefusals
+          .filter((r) => !inputs.some(([key]) => key === r.path))
+          .map((r) => (
+            <p key={r.code} className="refusal" role="alert">
+              {r.sentence}
+            </p>
+          ))}
+        {outcome?.ok && (
+          <>
+            <Working steps={[...outcome.value.usual, ...outcome.value.outcome.working]} />
+            {(outcome.value.outcome.remarks ?? []).map((r) => (
+              <p key={r} className="remark">
+                {r}
+              </p>
+            ))}
+            <Changes worksheet={worksheet} values={values} result={outcome.value.outcome.result} preferences={preferences} />
+          </>
+        )}
+        <section className="worksheet-foot">
+          {worksheet.cautions.map((c) => (
+            <p key={c} className="caution">
+              {c}
+            </p>
+          ))}
+          {worksheet.limits.length > 0 && <h3>Where it holds</h3>}
+          {worksheet.limits.map((l) => (
+            <p key={l} className="mut small">
+              {l}
+            </p>
+          ))}
+          <h3>Where it comes from</h3>
+          {worksheet.sources.map((s) => (
+            <SourceLine key={s.text} source={s} />
+          ))}
+        </section>
+      </div>
+    </div>
+  );
+};
+
+/** Reads every field at once. What was not touched keeps the very figure it was opened with. */
+const read = (
+  inputs: readonly (readonly [string, Input])[],
+  fields: Readonly<Record<string, Field>>,
+  touched: ReadonlySet<string>,
+  given: Given,
+): { readonly values: Given; readonly refusals: readonly Refusal[] } => {
+  const values: Record<string, number | string> = {};
+  const refusals: Refusal[] = [];
+  for (const [key, input] of inputs) {
+    const field = fields[key] ?? { text: '', unit: '' };
+    const untouched = given[key];
+    if (!touched.has(key) && untouched !== undefined) values[key] = untouched;
+    else if (input.type !== 'number') values[key] = field.text;
+    else if (field.text.trim() === '' && input.otherwise !== undefined) continue;
+    else {
+      const typed = readQuantity(field.text, input.quantity, field.unit, input.limits, key);
+      if (typed.ok) values[key] = fromSi(typed.value.si, input.quantity, input.unit);
+      else refusals.push(...typed.refusals);
+    }
+  }
+  return { values, refusals };
+};
+
+const resultWords = (output: Output, value: number | string | undefined, preferences: Preferences): string => {
+  if (value === undefined) return '';
+  if (output.type === 'text' || typeof value === 'string') return String(value);
+  const unit = usualUnit(output.quantity, preferences);
+  if (unit !== output.unit) return showIn(value, output.quantity, unit);
+  const u = quantities[output.quantity].units.find((x) => x.id === output.unit);
+  const text = fromSi(value, output.quantity, output.unit).toFixed(output.decimals).replace('-', '−');
+  return u && u.symbol !== '' ? `${text} ${u.symbol}` : text;
+};
+
+const Answer = ({ worksheet, result, preferences }: { readonly worksheet: AnyWorksheet; readonly result: Readonly<Record<string, number | string>>; readonly preferences: Preferences }) => {
+  const outputs = Object.entries(worksheet.results as Readonly<Record<string, Output>>);
+  const [first, ...rest] = outputs;
+  if (!first) return null;
+  return (
+    <>
+      <p className="worksheet-figure">{resultWords(first[1], result[first[0]], preferences)}</p>
+      <p className="worksheet-meaning">{first[1].meaning}</p>
+      {rest.length > 0 && (
+        <dl className="facts">
+          {rest.map(([key, output]) => (
+            <div key={key}>
+              <dt>{output.meaning}</dt>
+              <dd>{resultWords(output, result[key], preferences)}</dd>
+            </div>
+          ))}
+        </dl>
+      )}
+    </>
+  );
+};
+
+const InputRow = ({
+  name,
+  input,
+  field,
+  refusals,
+  onChange,
+}: {
+  readonly name: string;
+  readonly input: Input;
+  readonly field: Field;
+  readonly refusals: readonly Refusal[];
+  readonly onChange: (field: Field) => void;
+}) => {
+  const id = useId();
+  const wrong = refusals.length > 0;
+  return (
+    <div className="input-row">
+      <label htmlFor={id}>{input.meaning}</label>
+      <span className="input-with-unit">
+        {input.type === 'word' ? (
+          <select id={id} value={field.text} onChange={(e) => onChange({ ...field, text: e.target.value })}>
+            {input.words.map((w) => (
+              <option key={w} value={w}>
+                {w}
+              </option>
+            ))}
+          </select>
+        ) : (
+          <input
+            id={id}
+            name={name}
+            type="text"
+            inputMode={input.type === 'number' ? 'decimal' : 'text'}
+            autoComplete="off"
+            value={field.text}
+            placeholder={input.type === 'text' ? input.example : undefined}
+            aria-invalid={wrong}
+            aria-describedby={wrong ? `${id}-wrong` : undefined}
+            onChange={(e) => onChange({ ...field, text: e.target.value })}
+          />
+        )}
+        {input.type === 'number' && <UnitChoice quantity={input.quantity} label={input.meaning} unit={field.unit} onChange={(unit) => onChange({ ...field, unit })} />}
+      </span>
+      {wrong && (
+        <p className="refusal" id={`${id}-wrong`}>
+          {refusals.map((r) => r.sentence).join(' ')}
+        </p>
+      )}
+    </div>
+  );
+};
+
+/** The unit beside a figure. One that has no choice stands as text. */
+export const UnitChoice = ({
+  quantity,
+  label,
+  unit,
+  onChange,
+}: {
+  readonly quantity: keyof typeof quantities;
+  readonly label: string;
+  readonly unit: string;
+  readonly onChange: (unit: string) => void;
+}) => {
+  const { units } = quantities[quantity];
+  const only = units[0];
+  if (units.length === 1 && only) return only.symbol === '' ? null : <span className="unit">{only.symbol}</span>;
+  return (
+    <select className="unit" aria-label={`Unit: ${label}`} value={unit} onChange={(e) => onChange(e.target.value)}>
+      {units.map((u) => (
+        <option key={u.id} value={u.id}>
+          {u.symbol || 'as a fraction'}
+        </option>
+      ))}
+    </select>
+  );
+};
+
+const Working = ({ steps }: { readonly steps: readonly Step[] }) =>
+  steps.length === 0 ? null : (
+    <section className="working">
+      <h3>How it is worked out</h3>
+      <ol>
+        {steps.map((s) => (
+          <li key={`${s.what}${s.numbers}`}>
+            <span className="working-what">{s.what}</span>
+            <span className="working-formula">{s.formula}</span>
+            <span className="working-numbers">
+              {s.numbers} = <b>{s.gives}</b>
+            </span>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+
+const NUDGE = 0.1;
+const WARMER_K = 5;
+
+/** One input at a time, a little more of it: what the first figure becomes. Worked out by the worksheet itself. */
+const Changes = ({
+  worksheet,
+  values,
+  result,
+  preferences,
+}: {
+  readonly worksheet: AnyWorksheet;
+  readonly values: Given;
+  readonly result: Readonly<Record<string, number | string>>;
+  readonly preferences: Preferences;
+}) => {
+  const first = Object.entries(worksheet.results as Readonly<Record<string, Output>>)[0];
+  if (!first || first[1].type !== 'number') return null;
+  const [key, output] = first;
+  const now = result[key];
+  if (typeof now !== 'number') return null;
+  const lines = Object.entries(worksheet.inputs as Readonly<Record<string, Input>>).flatMap(([name, input]) => {
+    const value = values[name] ?? (input.type === 'number' ? input.otherwise : undefined);
+    if (input.type !== 'number' || typeof value !== 'number' || value === 0) return [];
+    const warm = input.quantity === 'temperature';
+    const si = toSiOf(value, input) + (warm ? WARMER_K : Math.abs(toSiOf(value, input)) * NUDGE);
+    const other = work(worksheet, { ...values, [name]: fromSi(si, input.quantity, input.unit) });
+    const then = other.ok ? other.value.outcome.result[key] : undefined;
+    if (typeof then !== 'number' || resultWords(output, then, preferences) === resultWords(output, now, preferences)) return [];
+    const more = warm ? `${show(WARMER_K, 'temperature-difference', preferences)} warmer` : 'a tenth more';
+    return [{ name, words: `${input.meaning}: ${more}`, then, weight: Math.abs(then - now) }];
+  });
+  if (lines.length === 0) return null;
+  const strongest = [...lines].sort((a, b) => b.weight - a.weight).slice(0, 4);
+  return (
+    <section className="changes">
+      <h3>What would change it</h3>
+      <dl className="facts">
+        {strongest.map((l) => (
+          <div key={l.name}>
+            <dt>{l.words}</dt>
+            <dd>{resultWords(output, l.then, preferences)}</dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+};
