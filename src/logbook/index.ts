@@ -1,11 +1,16 @@
 export type { Fits } from './as-written';
 export type { Book } from './book';
+export type { Breach, Chain } from './chain-ledger';
 export { fromTheFuture } from './clock-doubts';
 export { digestOf } from './digest';
 export type { Dispute } from './disputes';
 export { advance, type FoldOptions, fold } from './fold';
 export { inKnownOrder, knew } from './known-order';
 export { type BodyCheck, hashOf, hashOfBytes, lineOf, readLine, uuidV7, writeLine } from './line';
+export { logbookLines, type ReadLogbook, readLogbook, verifyLines, writeLogbook } from './logbook-text';
+export { byRig, merge } from './merge';
 export * from './ports';
 export * from './state';
+export type { Closing, Quarantined, Trailer, Verification } from './verification';
+export { type VerifyOptions, verifier } from './verify';
 export { drawIds, headsOf, laterHead, nextLines, type Position } from './writing';
