@@ -16,6 +16,7 @@ export type Validity = {
 const ROUNDING = 1e-9;
 
 export const holds = (value: number, { least, most }: Validity): boolean => {
+  if (!Number.isFinite(value)) return false;
   const slack = ROUNDING * Math.max(1, Math.abs(value));
   return value >= least - slack && value <= most + slack;
 };

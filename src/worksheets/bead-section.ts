@@ -5,6 +5,9 @@ import { put, step } from './working';
 
 const shapes = BEAD_SHAPES.map((s) => s.id) as readonly BeadShapeId[] as readonly [BeadShapeId, ...BeadShapeId[]];
 
+/** Thinner than a coat of paint is no bead. [m] */
+const LEAST_DEPTH = 0.0002;
+
 export const beadSectionSheet = defineWorksheet({
   id: 'bead-section',
   title: 'Section of a bead',
@@ -28,12 +31,12 @@ export const beadSectionSheet = defineWorksheet({
   },
   calculate: ({ shape, width_mm: w, depth_mm: d, solids_percent }) => {
     const s = beadShape(shape as BeadShapeId);
-    if (s.needs_depth && d === 0)
+    if (s.needs_depth && d < LEAST_DEPTH)
       return refuse({
-        code: 'missing',
+        code: d === 0 ? 'missing' : 'below-limit',
         path: 'depth_mm',
-        expected: `a depth above 0 for ${s.id}`,
-        received: 'nothing',
+        expected: `a depth of ${put(LEAST_DEPTH, 'small-length', 'mm', 1)} mm or more for ${s.id}`,
+        received: d === 0 ? 'nothing' : `${put(d, 'small-length', 'mm', 3)} mm`,
         sentence: `A ${s.id} bead needs its depth or height as well.`,
       });
     const dry = beadSection(s.id as BeadShapeId, metres(w), metres(d));

@@ -44,7 +44,7 @@ const readNumber = (key: Key, input: Extract<Input, { type: 'number' }>, value: 
   if (typeof value !== 'number' || !Number.isFinite(value)) return { ok: false, refusals: [wrongType(key.given, `a number in ${key.unit}`, value)] };
   const si = toSi(value, input.quantity, key.unit);
   const outside = outsideLimits(si, input.quantity, key.unit, input.limits, key.given, String(value));
-  return outside ? { ok: false, refusals: [outside] } : accept({ key: key.given, shown: value, si });
+  return outside ? { ok: false, refusals: [outside] } : accept({ key: key.given, shown: value + 0, si });
 };
 
 const readOne = (key: Key, input: Input, value: unknown): Result<Got> => {

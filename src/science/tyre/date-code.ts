@@ -64,7 +64,7 @@ const threeDigits = (text: string, digits: string): Result<DateCode> => {
  * @param today  so that a code from the future is seen for the misreading it is
  * @returns      week and year; or, for three digits, the years it may be
  * @valid        codes since 1971; the newest year is this one; otherwise a refusal
- * @agrees       every case of cases/tyres.jsonl and every row of date-week.csv
+ * @agrees       exactly with the 19 cases of cases/tyre.jsonl
  * @assumes      two-digit years are 2000 to 2099; a retreaded tyre's code dates the retread, not the casing
  * @source       1. 49 CFR 574.5 (64 FR 36807, 8 July 1999: from three to four digits); week rule from memory, unconfirmed
  */

@@ -10,7 +10,7 @@ const THURSDAY = 4;
  * @param year  full year
  * @param week  1 to 53
  * @returns     its Sunday; undefined when that year has no such week
- * @agrees      every row of date-week.csv
+ * @agrees      exactly with six published or closed-form weeks, and with the weekdays of Date.UTC
  * @source      1. 49 CFR 574.5(b)(3); body text from memory, unconfirmed; "first full calendar week" read in a 2006 van manual, p. 197
  */
 export const weekStart = (year: number, week: number): CivilDay | undefined => {

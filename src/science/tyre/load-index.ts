@@ -35,7 +35,7 @@ export type IndexedLoad = { readonly load: Kilograms; readonly certainty: 'read'
  * @param load_index  the number before the speed symbol; after a slash, for a tyre of a dual pair
  * @returns           load on one tyre. [kg]
  * @valid             60…170, whole numbers; outside: a refusal `outside-validity`
- * @agrees            1.1 % against the series 45 × 10^(n/80) from which the table is rounded; printed cases exactly
+ * @agrees            1.8 % against the series 45 × 10^(n/80) from which the table is rounded; printed cases exactly
  * @assumes           151 to 170 are from memory, unconfirmed, and follow the decade rule
  * @source            1. Load index tables printed by a tyre maker (75 to 150) and on a public page (60 to 119), as read
  */

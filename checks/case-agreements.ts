@@ -1,0 +1,55 @@
+import type { Agreement, AgreementRow, PublishedRow } from '../src/terms';
+import { readRows } from './agreement';
+import { caseRuns, type Values } from './case-runs';
+
+const CASES: Readonly<Record<string, number>> = {
+  'src/worksheets/cases/air.jsonl': 33,
+  'src/worksheets/cases/ladder.jsonl': 5,
+  'src/worksheets/cases/sealant.jsonl': 24,
+  'src/worksheets/cases/tyre.jsonl': 75,
+  'src/worksheets/cases/wood.jsonl': 31,
+};
+
+/** Exact, but for what is lost in the last binary digit. */
+const EXACT = 1e-9;
+
+/** `±0.1`, `±0.03 %`, `exact`; `volume ±0.5 %; packages exact` speaks of each expected value by name. */
+export const toleranceOf = (words: string, key: string, expected: number): number => {
+  const clause = words.split(';').find((c) => c.trim().split(' ')[0] !== undefined && key.startsWith(c.trim().split(' ')[0] ?? '')) ?? words;
+  if (/\bexact\b/.test(clause)) return EXACT * Math.max(1, Math.abs(expected));
+  const found = /±\s*([\d.]+)\s*(%?)/.exec(clause);
+  if (found === null) throw new Error(`no tolerance in “${words}”`);
+  return found[2] === '%' ? (Number(found[1]) / 100) * Math.abs(expected) : Number(found[1]);
+};
+
+/** Every expected value of a case beside what its worksheet gives. Words, lists and yes-or-no are compared as text. */
+export const compareCase = (c: PublishedRow): readonly AgreementRow[] => {
+  const expected = c.expected as Values;
+  const run = caseRuns[String(c.quantity)];
+  const got = run?.(c.inputs as Values, expected) ?? {};
+  return Object.entries(expected).map(([key, value]) => {
+    const label = `${c.id} ${key}`;
+    if (typeof value !== 'number') return { label, expected: JSON.stringify(value), got: JSON.stringify(got[key]) ?? 'nothing' };
+    const answer = got[key];
+    return { label, expected: value, got: typeof answer === 'number' ? answer : 'nothing', tolerance: toleranceOf(String(c.tolerance), key, value) };
+  });
+};
+
+/** How many values the cases of one file hold in all. */
+const values = (rows: readonly PublishedRow[]): number => rows.reduce((sum, c) => sum + Object.keys(c.expected as Values).length, 0);
+
+/** Cases of one file, as one line of the table; each case keeps its own tolerance and its own source. */
+export const caseAgreements: readonly Agreement[] = Object.entries(CASES).map(([table, cases]) => {
+  const rows = readRows(table);
+  if (rows.length !== cases) throw new Error(`${table} holds ${rows.length} cases, ${cases} expected`);
+  const unread = rows.filter((c) => c.seen !== true).length;
+  return {
+    quantity: `Cases, ${table.split('/').at(-1)?.replace('.jsonl', '')}`,
+    source: `${cases} cases, each with its own source in ${table}${unread > 0 ? `; ${unread} closed forms or from memory, unconfirmed` : ''}`,
+    table,
+    rows: values(rows),
+    allowed: { by: 'own', most: 1, unit: 'of its tolerance' },
+    remark: 'Each through its worksheet, within the tolerance that stands in the case.',
+    measure: (published) => published.flatMap(compareCase),
+  };
+});
