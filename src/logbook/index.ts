@@ -12,5 +12,5 @@ export { byRig, merge } from './merge';
 export * from './ports';
 export * from './state';
 export type { Closing, Quarantined, Trailer, Verification } from './verification';
-export { type VerifyOptions, verifier } from './verify';
-export { drawIds, headsOf, laterHead, nextLines, type Position } from './writing';
+export { isTrailerLine, type VerifyOptions, verifier } from './verify';
+export { drawIds, headsOf, laterHead, nextLines, type Position, positionAmong } from './writing';

@@ -33,6 +33,9 @@ const trailerOf = (text: string): Trailer | undefined => {
   }
 };
 
+/** Whether a line of a file is a closing line, and so not an entry. */
+export const isTrailerLine = (text: string): boolean => trailerOf(text) !== undefined;
+
 /**
  * Verifies a logbook line by line, without holding it.
  *

@@ -1,4 +1,4 @@
-import type { DeviceId, Draft, Entry, EntryId, Hash, Head } from '../terms';
+import type { DeviceId, Draft, Entry, EntryId, Hash, Head, RigId } from '../terms';
 import { parseInstant } from '../units';
 import { lineOf, uuidV7 } from './line';
 import type { Stamp } from './ports';
@@ -14,21 +14,30 @@ export const drawIds = (stamp: Stamp, count: number): readonly EntryId[] => {
 };
 
 /**
- * The lines that follow a position: what every store writes, whatever it writes to.
+ * The lines that drafts become: what every store writes, whatever it writes to.
  *
- * @param drafts       for one rig, in the order in which they are to stand
+ * @param positionOf   where this device's chain for a rig stands
+ * @param drafts       in the order in which they are to stand
  * @param ids          one for each draft
  * @param recorded_at  the device clock's claim
+ * @returns            the lines, in the order of the drafts
  */
-export const nextLines = (position: Position, drafts: readonly Draft[], ids: readonly EntryId[], recorded_at: string): readonly Line[] => {
-  const { device, heads } = position;
-  let { counter, hash } = position;
+export const nextLines = (positionOf: (rig: RigId) => Position, drafts: readonly Draft[], ids: readonly EntryId[], recorded_at: string): readonly Line[] => {
+  const positions = new Map<RigId, Position>();
   return drafts.map((draft, i) => {
-    counter += 1;
-    const line = lineOf({ ...draft, id: ids[i] ?? '', recorded_at, device, counter, previous: hash, heads } as Entry);
-    hash = line.hash;
+    const position = positions.get(draft.rig) ?? positionOf(draft.rig);
+    const { device, heads } = position;
+    const counter = position.counter + 1;
+    const line = lineOf({ ...draft, id: ids[i] ?? '', recorded_at, device, counter, previous: position.hash, heads } as Entry);
+    positions.set(draft.rig, { ...position, counter, hash: line.hash });
     return line;
   });
+};
+
+/** Where a device stands among the heads of one rig. */
+export const positionAmong = (device: DeviceId, heads: readonly Head[]): Position => {
+  const own = heads.find((h) => h.device === device);
+  return { device, counter: own?.counter ?? 0, hash: own?.hash ?? null, heads: heads.filter((h) => h.device !== device) };
 };
 
 /** The later of two lines of one device; the same answer whichever comes first, even when the counter was used twice. */
