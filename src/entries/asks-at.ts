@@ -13,7 +13,8 @@ export type Asks = {
 const fits = (kind: AnyKind, side: Side): boolean => kind.group === 'observation' && kind.sides.includes(side) && kind.places.includes('station');
 
 /**
- * What a round asks at a station, and what may be added there.
+ * What a round asks at a station, and what may be added there. A full or partial round asks something at every station
+ * outside; a round before a trip asks nothing where nothing bears on the road, and such a station is no stop of it.
  *
  * @param kinds      in the order in which they are asked
  * @param otherwise  the kind that is asked where no other suits
@@ -25,7 +26,7 @@ export const asksOf =
     const wanted = (kind: AnyKind): boolean => (form === 'pre-trip' ? kind.before_trip : kind.suits)?.(station, side) === true && !(kind.once && answered.has(kind.id));
     const possible = kinds.filter((kind) => fits(kind, side));
     const suited = possible.filter(wanted);
-    const asks = suited.length > 0 || side === 'inside' ? suited : [otherwise];
+    const asks = suited.length > 0 || side === 'inside' || form === 'pre-trip' ? suited : [otherwise];
     const also = possible.filter((kind) => !asks.includes(kind) && (kind.adds?.(station, side) === true || kind.suits?.(station, side) === true));
     return { asks, also };
   };

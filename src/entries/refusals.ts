@@ -46,6 +46,12 @@ const WORDS: Readonly<Record<string, string>> = {
   int: 'a whole number',
 };
 
+/** `observed_at` read aloud: `Observed at`; an item of a list by the list. */
+const named = (path: readonly PropertyKey[]): string => {
+  const words = String(path.findLast((key) => typeof key === 'string') ?? 'This').replaceAll('_', ' ');
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+};
+
 /** Turns a shape's complaints into our own refusals, one for each place. `label` names a field as people read it. */
 export const refusalsOf = (issues: readonly Issue[], value: unknown, before: string, label: (path: readonly PropertyKey[]) => string | undefined): readonly Refusal[] =>
   issues.flatMap((issue) => {
@@ -60,7 +66,7 @@ export const refusalsOf = (issues: readonly Issue[], value: unknown, before: str
     }
     const came = at(value, issue.path);
     const expected = expectation(issue);
-    const what = label(issue.path) ?? (issue.path.length === 0 ? 'This' : String(issue.path.at(-1)));
+    const what = label(issue.path) ?? (issue.path.length === 0 ? 'This' : named(issue.path));
     return came === undefined
       ? [{ code: 'missing', path: pathText(before, ...issue.path), expected, received: 'nothing', sentence: `${what} is missing: expected ${expected}.` }]
       : [

@@ -21,7 +21,7 @@ const LATCHED: readonly string[] = ['lock-latch', 'hinge', 'entry-door', 'compar
 
 /** The fitting itself, or a door or hatch that carries one. */
 const hasLatch = (station: Station, side: Side): boolean =>
-  side === 'outside' && (LATCHED.includes(station.looks) || station.parts.some((part) => part.looks === 'lock-latch' || part.looks === 'hinge'));
+  side === 'outside' && ((LATCHED.includes(station.looks) && station.group !== 'seam') || station.parts.some((part) => part.looks === 'lock-latch' || part.looks === 'hinge'));
 
 export const latchCondition = defineKind()({
   id: 'latch-condition',

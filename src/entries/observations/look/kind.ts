@@ -45,8 +45,8 @@ export const look = defineKind()({
   meaning: 'What a person saw, felt and tried at a station that has no closer question of its own.',
   places: ['station', 'point', 'outline'],
   sides: ['outside', 'inside'],
-  // A wide area is looked over as well as felt.
-  suits: (station, side) => side === 'outside' && station.group === 'area',
+  // The roof is looked over as well as felt: a cut in the covering is not felt by the palm.
+  suits: (station, side) => side === 'outside' && station.group === 'area' && station.looks.startsWith('roof-'),
   before_trip: (station, side) => side === 'outside' && BEFORE_A_TRIP.includes(station.looks),
   adds: (_station, side) => side === 'outside',
   sound: SOUND,

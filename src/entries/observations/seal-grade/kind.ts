@@ -54,7 +54,7 @@ export const sealGrade = defineKind()({
   meaning: 'The state of a bead of sealant on our own scale from S0 to S5; not a leak test, and not a moisture reading.',
   places: ['station', 'stretch'],
   sides: ['outside'],
-  suits: (station, side) => side === 'outside' && GRADED.includes(station.bead) && !OTHERWISE_FIRST.includes(station.looks),
+  suits: (station, side) => side === 'outside' && station.group !== 'area' && GRADED.includes(station.bead) && !OTHERWISE_FIRST.includes(station.looks),
   adds: (station, side) => side === 'outside' && GRADED.includes(station.bead),
   sound: { field: 'grade', answer: 'S0' },
   repeatable: true,

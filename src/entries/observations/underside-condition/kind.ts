@@ -29,7 +29,7 @@ const fields = {
 
 const UNDER: readonly string[] = ['underbelly', 'frame', 'suspension', 'drain-outlet', 'exhaust'];
 const isUnderside = (station: Station, side: Side): boolean =>
-  side === 'outside' && UNDER.includes(station.looks) && (station.bead === 'none' || station.bead === 'fastener-heads');
+  side === 'outside' && UNDER.includes(station.looks) && (station.group === 'area' || station.bead === 'none' || station.bead === 'fastener-heads');
 
 export const undersideCondition = defineKind()({
   id: 'underside-condition',
