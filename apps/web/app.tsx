@@ -24,7 +24,7 @@ const useWide = (): boolean => {
 };
 
 /** Screens made for the hand, whatever the width: walking, recording work, and what comes before a rig is there. */
-const ALWAYS_FIELD: readonly string[] = ['round', 'job', 'care'];
+const ALWAYS_FIELD: readonly string[] = ['round', 'job', 'care', 'more'];
 /** Pages that both have. */
 const BOTH: readonly (string | undefined)[] = [undefined, 'plan'];
 

@@ -1,7 +1,7 @@
 import type { ClockDoubt, Fork, Standing } from '../../../src/logbook';
 import type { Finding, Plan } from '../../../src/plan';
 import type { Answers, Rig } from '../../../src/rig';
-import type { Draft, Entry, EntryId, Mark, PhotoRef, RigId, Side, StationId } from '../../../src/terms';
+import type { Draft, Entry, EntryId, Mark, Option, PhotoRef, RigId, Side, StationId } from '../../../src/terms';
 import type { Preferences, Refusal } from '../../../src/units';
 
 /** A rig in the plain list. */
@@ -46,6 +46,10 @@ export type Overview = {
 export type StationView = {
   readonly through: readonly { readonly kind: string; readonly side: Side; readonly entries: readonly Standing[] }[];
   readonly findings: readonly Finding[];
+  /** What to look at, feel and measure here, and how a sound one looks; from the trade tables. */
+  readonly looks: readonly { readonly verb: 'Look' | 'Feel' | 'Measure' | 'Sound'; readonly line: string }[];
+  /** Typical defects of this kind of station, for `defects-of-station` fields. */
+  readonly defects: readonly Option[];
 };
 
 export type LogbookPage = {

@@ -1,0 +1,47 @@
+import { showDay } from '../../../src/units';
+import type { Overview } from '../session/session';
+import { MarkSign } from '../shared/mark-sign';
+import { PageTitle } from '../shared/page-title';
+import { href } from '../shared/route';
+import { CountsTable } from './counts';
+import { Cell, Frame, Primary } from './frame';
+import { readyHead, readyLine, readyMark } from './ready-words';
+import { RigSheetView } from './rig-sheet-view';
+
+/** One rig in the hand: may it roll, where is what, and the way into the round and the plan. */
+export const RigHome = ({ overview }: { readonly overview: Overview }) => {
+  const { rig, plan, round, record } = overview;
+  const open = round && !round.ended ? round : undefined;
+  const answered = open ? open.steps.filter((s) => s.answered !== 'no').length : 0;
+  const next = plan.next_round;
+  return (
+    <Frame
+      cells={[rig.name || 'Rig', showDay(plan.on, true)]}
+      back={{ to: href('rigs'), name: 'All rigs' }}
+      record={record}
+      dock={
+        <>
+          {open ? (
+            <Primary words="Go on with the round" second={`${answered} of ${open.steps.length} answered`} to={href('rig', rig.id, 'round', 'now')} />
+          ) : (
+            <Primary words="Walk a round" second={next ? `next one due ${showDay(next.on)}` : 'look at every place in turn'} to={href('rig', rig.id, 'round')} />
+          )}
+          <Cell to={href('rig', rig.id, 'plan')}>Plan</Cell>
+          <Cell to={href('rig', rig.id, 'more')}>More</Cell>
+        </>
+      }
+    >
+      <section className="verdict bare" aria-label="Ready to roll">
+        <MarkSign mark={readyMark(plan)} />
+        <div>
+          <PageTitle id={rig.id} title={`${rig.name}: ${readyHead(plan.ready).toLowerCase()}`}>
+            {readyHead(plan.ready)}
+          </PageTitle>
+          <p>{readyLine(plan.ready)}</p>
+        </div>
+      </section>
+      <RigSheetView overview={overview} />
+      <CountsTable counts={plan.counts} />
+    </Frame>
+  );
+};
