@@ -37,17 +37,15 @@ export const beadLengthSheet = defineWorksheet({
         received: 'nothing',
         sentence: 'A rectangular opening needs its height as well.',
       });
-    const length = beadLength(rule, circle ? { form: 'circle', diameter: metres(w) } : { form: 'rect', width: metres(w), height: metres(h) }, metres(s));
+    const height = circle ? w : h;
+    const around = circle ? Math.PI * w : 2 * (w + h);
+    const length = beadLength(rule, { width: metres(w), height: metres(height), around: metres(around) }, metres(s));
     const m = (si: number): string => put(si, 'length', 'm', 2);
     return accept({
       result: { length_m: length, length_ft: length },
       working: [
-        step(
-          'Length of bead',
-          beadFormula(rule, circle ? 'circle' : 'rect'),
-          circle ? `w = ${m(w)} m` : `w = ${m(w)} m, h = ${m(h)} m, s = ${m(s)} m`,
-          `${m(length)} m (${showIn(length, 'length', 'ft')})`,
-        ),
+        circle ? step('Whole outline', 'π w', `w = ${m(w)} m`, `${m(around)} m`) : step('Whole outline', '2 (w + h)', `w = ${m(w)} m, h = ${m(h)} m`, `${m(around)} m`),
+        step('Length of bead', beadFormula(rule), `w = ${m(w)} m, h = ${m(height)} m, s = ${m(s)} m`, `${m(length)} m (${showIn(length, 'length', 'ft')})`),
       ],
       remarks: rule === 'none-gasket' ? ['A gasket seals this. A bead over it traps water: none may be added.'] : [],
     });

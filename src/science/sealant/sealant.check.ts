@@ -78,19 +78,21 @@ describe('packages', () => {
 });
 
 describe('bead length', () => {
-  const rect = { form: 'rect', width: metres(0.76), height: metres(0.56) } as const;
+  const box = (w: number, h: number) => ({ width: metres(w), height: metres(h), around: metres(2 * (w + h)) });
   it('runs along the top and a little way down on a wall, all round on a roof', () => {
-    expect(beadLength('top-and-upper-sides', rect, RUN_DOWN)).toBeCloseTo(0.76 + 2 * 0.15, 12);
-    expect(beadLength('all-round', rect, RUN_DOWN)).toBeCloseTo(2 * (0.76 + 0.56), 12);
-    expect(beadLength('all-round', { form: 'circle', diameter: metres(0.1) }, RUN_DOWN)).toBeCloseTo(Math.PI * 0.1, 12);
-    expect(beadLength('none-gasket', rect, RUN_DOWN)).toBe(0);
+    const window = box(0.76, 0.56);
+    expect(beadLength('top-and-upper-sides', window, RUN_DOWN)).toBeCloseTo(0.76 + 2 * 0.15, 12);
+    expect(beadLength('top-and-upper-sides', box(0.3, 0.1), RUN_DOWN)).toBeCloseTo(0.5, 12);
+    expect(beadLength('all-round', window, RUN_DOWN)).toBeCloseTo(2 * (0.76 + 0.56), 12);
+    expect(beadLength('upper-long-edge', box(2, 0.05), RUN_DOWN)).toBe(2);
+    expect(beadLength('both-long-edges', box(2, 0.05), RUN_DOWN)).toBe(4);
+    for (const rule of ['none', 'none-gasket', 'fastener-heads'] as const) expect(beadLength(rule, window, RUN_DOWN)).toBe(0);
   });
 
   it('never leaves the foot of a wall opening without a way to drain', () => {
     fc.assert(
       fc.property(fc.double({ min: 0.05, max: 2, noNaN: true }), fc.double({ min: 0.05, max: 2, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true }), (w, h, s) => {
-        const outline = { form: 'rect', width: metres(w), height: metres(h) } as const;
-        return beadLength('top-and-upper-sides', outline, metres(s)) <= beadLength('all-round', outline, metres(s)) - w + 1e-12;
+        return beadLength('top-and-upper-sides', box(w, h), metres(s)) <= beadLength('all-round', box(w, h), metres(s)) - w + 1e-12;
       }),
     );
   });
