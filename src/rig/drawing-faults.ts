@@ -1,6 +1,7 @@
 import type { Station } from '../terms';
 import { shapeInside } from './outline';
 import type { Layout } from './rig';
+import { ROUND_ITS_OWN } from './seams';
 import { type Box, box, contains, overlaps } from './shapes';
 
 /**
@@ -61,8 +62,6 @@ const faultsOnFace = (stations: readonly Station[], layout: Pick<Layout, 'faces'
   }
   return faults;
 };
-
-const ROUND_ITS_OWN = /^(windshield-gasket|slide-wiper-seal|slide-bulb-seal)$/;
 
 /**
  * Least and greatest height of a lamp's middle above ground.

@@ -3,6 +3,7 @@ import { accept, type Result, refuse } from '../units';
 import type { Piece } from './base-layout';
 import { shapeInside } from './outline';
 import { partOf } from './parts';
+import type { Slide } from './rig';
 import { type Box, box, movedBy, overlaps } from './shapes';
 
 /**
@@ -79,12 +80,13 @@ const widened = (b: Box, by: number): Box => ({ x0: b.x0 - by, y0: b.y0 - by, x1
 export type Fitted = { readonly pieces: readonly Piece[]; readonly left_out: readonly string[] };
 
 /** Places every area; lines and whole-face layers are not its business. */
-export const fitted = (pieces: readonly Piece[], outlines: ReadonlyMap<string, readonly FacePoint[]>): Result<Fitted> => {
+export const fitted = (pieces: readonly Piece[], outlines: ReadonlyMap<string, readonly FacePoint[]>, slides: readonly Slide[]): Result<Fitted> => {
   const hosts = pieces.filter((p) => p.within === undefined && p.shape.form !== 'lines' && !p.layer && !(p.part === 'tyre' && p.off_wall));
   const placed = new Map<string, Box[]>();
   const moved = new Map<string, Offset>();
   const left_out: string[] = [];
   const gone = new Set<string>();
+  const elsewhere = new Map<string, Piece>();
 
   const free = (p: Piece, [dx, dy]: Offset, room: number): boolean => {
     const shape = dx === 0 && dy === 0 ? p.shape : movedBy(p.shape, dx, dy);
@@ -92,6 +94,16 @@ export const fitted = (pieces: readonly Piece[], outlines: ReadonlyMap<string, r
     if (outline && !p.off_wall && !shapeInside(shape, outline)) return false;
     const at = widened(box(shape), room);
     return !(placed.get(p.face) ?? []).some((b) => overlaps(at, b));
+  };
+
+  /** The same place on the outer wall of a slide-out of this wall, or beside it. */
+  const onSlide = (p: Piece): Piece | undefined => {
+    for (const slide of slides.filter((s) => s.face === p.face)) {
+      const there: Piece = { ...p, face: `${slide.id}-outer`, slide: slide.id };
+      const at = [[0, 0] as Offset, ...ALONG].find((o) => free(there, o, ROOM_M));
+      if (at) return { ...there, shape: movedBy(p.shape, ...at) };
+    }
+    return undefined;
   };
 
   for (const unit of unitsOf(hosts)) {
@@ -102,13 +114,19 @@ export const fitted = (pieces: readonly Piece[], outlines: ReadonlyMap<string, r
     const fixed = unit.rank === 0;
     const at = unit.pieces.every((p) => free(p, stay, 0)) ? stay : fixed ? undefined : (flat ? ANYWHERE : ALONG).find((o) => unit.pieces.every((p) => free(p, o, ROOM_M)));
     if (!at) {
+      const other = unit.pieces.length === 1 ? onSlide(lead) : undefined;
+      if (other) {
+        elsewhere.set(lead.id, other);
+        placed.set(other.face, [...(placed.get(other.face) ?? []), box(other.shape)]);
+        continue;
+      }
       if (isMust(lead.part))
         return refuse({
           code: 'cannot-be-drawn',
           path: 'layout',
           expected: 'sizes and slide-outs that leave room for doors, wheels, lamps and exits',
           received: `${partOf(lead.part).noun.toLowerCase()} on ${lead.face} without room`,
-          sentence: `At these sizes there is no room for the ${partOf(lead.part).noun.toLowerCase()} (${lead.face}). Choose fewer slide-outs or check the sizes.`,
+          sentence: `At these sizes there is no room for the ${partOf(lead.part).noun.toLowerCase()} (${lead.face}). Choose fewer slide-outs or axles, or check the sizes.`,
         });
       left_out.push(partOf(lead.part).noun);
       for (const p of unit.pieces) gone.add(p.id);
@@ -122,6 +140,8 @@ export const fitted = (pieces: readonly Piece[], outlines: ReadonlyMap<string, r
   const result = pieces
     .filter((p) => !gone.has(p.id) && !(p.within !== undefined && gone.has(p.within)))
     .map((p) => {
+      const there = elsewhere.get(p.id);
+      if (there) return there;
       const at = moved.get(p.within ?? p.id);
       return at ? { ...p, shape: movedBy(p.shape, ...at) } : p;
     });

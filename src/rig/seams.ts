@@ -10,7 +10,7 @@ const MARGIN_M = 0.02;
 /** Shorter remains are not drawn; ours. [m] */
 const SHORTEST_M = 0.05;
 /** Seams that run round an opening of their own, and so touch it. */
-const ROUND_ITS_OWN = /^(windshield-gasket|slide-.*)$/;
+export const ROUND_ITS_OWN = /^(windshield-gasket|slide-wiper-seal|slide-bulb-seal)$/;
 
 type Segment = readonly [FacePoint, FacePoint];
 
@@ -143,7 +143,10 @@ export const seamsOfCovering = (
     const y = base.levels.floor + BELT_ABOVE_FLOOR_M;
     const [x0, x1] = spanAt(side, y);
     const at = s.x((base.fixed_ahead_of + base.overall.body) / 2);
-    const [bottom, top] = [Math.min(...side.filter((p) => p[0] > at - 1).map((p) => p[1])), base.levels.wall_top + s.rise];
+    const [bottom, top] = spanAt(
+      side.map(([x, y]): FacePoint => [y, x]),
+      at,
+    );
     for (const face of ['road', 'curb']) {
       if (!has('belt-line-trim') && y > bottom) extra.push(line(face, 'belt-line-trim', [Math.max(x0, base.fixed_ahead_of) + 0.02, y], [x1 - 0.02, y]));
       if (!has('skin-seam-vertical')) extra.push(line(face, 'skin-seam-vertical', [at, bottom + 0.02], [at, top - 0.02]));

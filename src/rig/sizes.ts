@@ -26,6 +26,8 @@ export type Sizes = {
   readonly height: number;
   readonly axles: number;
   readonly slides: readonly [road: number, curb: number];
+  /** The person said how many: then one that does not fit is refused; otherwise as many are drawn as fit. */
+  readonly slides_said: readonly [road: boolean, curb: boolean];
 };
 
 type SizeField = 'length_m' | 'width_m' | 'height_m';
@@ -71,6 +73,17 @@ const slideSentence = (word: string, side: string, most: number): string =>
 
 const baseSlides = (base: BaseLayout, face: string): number => base.slides.filter((s) => s.face === face).length;
 
+/** A group of trailer axles is never longer than this share of the body; ours. [1] */
+const GROUP_SHARE = 0.35;
+/** Spacing of trailer axles where the layout has only one. [m] */
+const SPACING_M = 0.86;
+
+const groupFits = (base: BaseLayout, axles: number, body: number): boolean => {
+  const [first, second] = base.axles.filter((a) => !a.host);
+  if (first?.kind !== 'trailer' || axles < 2) return true;
+  return (axles - 1) * (second ? second.x - first.x : SPACING_M) + first.diameter <= GROUP_SHARE * body;
+};
+
 /**
  * The sizes asked for, with the layout's own where nothing was said.
  *
@@ -89,8 +102,9 @@ export const sizesFrom = (answers: Answers): Result<Sizes> => {
   const length = size('length_m', base.overall.length);
   const width = size('width_m', base.overall.width);
   const height = size('height_m', base.overall.height);
-  const own = base.axles.filter((a) => !a.host).length;
-  const axles = answers.axles ?? own;
+  const own = base.axles.filter((a) => !a.host);
+  const body = length - base.overall.hitch;
+  const axles = answers.axles ?? Math.max(Math.min(own.length, limits.axles[0]), ...own.map((_, i) => i + 1).filter((n) => groupFits(base, n, body)));
   const [fewest, most] = limits.axles;
   refusals.push(
     ...count(
@@ -102,9 +116,19 @@ export const sizesFrom = (answers: Answers): Result<Sizes> => {
         : `A ${limits.word} is drawn with ${fewest === most ? `${most} axle${most === 1 ? '' : 's'}` : `${fewest} to ${most} axles`}.`,
     ),
   );
+  if (axles >= limits.axles[0] && axles <= most && !groupFits(base, axles, body))
+    refusals.push({
+      code: 'no-room',
+      path: 'axles',
+      expected: `a group of axles no longer than ${Math.round(GROUP_SHARE * 100)} % of the body`,
+      received: String(axles),
+      sentence: `${axles} axles do not fit under a ${limits.word} of ${two(length)} m: give fewer axles or check the length.`,
+    });
   const road = answers.slides_road ?? baseSlides(base, 'road');
   const curb = answers.slides_curb ?? baseSlides(base, 'curb');
   refusals.push(...count('slides_road', road, [0, limits.slides[0]], slideSentence(limits.word, 'road', limits.slides[0])));
   refusals.push(...count('slides_curb', curb, [0, limits.slides[1]], slideSentence(limits.word, 'curb', limits.slides[1])));
-  return refusals.length > 0 ? refuse(...refusals) : accept({ length, width, height, axles, slides: [road, curb] });
+  return refusals.length > 0
+    ? refuse(...refusals)
+    : accept({ length, width, height, axles, slides: [road, curb], slides_said: [answers.slides_road !== undefined, answers.slides_curb !== undefined] });
 };

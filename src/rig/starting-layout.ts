@@ -8,7 +8,7 @@ import type { Answers, Axle, Layout, Slide } from './rig';
 import { awningFitted, endsNotThere, seamsCut, seamsOfCovering } from './seams';
 import { toMillimetre } from './shapes';
 import { sizesFrom } from './sizes';
-import { slidePieces, slidesFor, type Unnamed } from './slide-outs';
+import { slidePieces, slidesFor, takenAlong, type Unnamed } from './slide-outs';
 import { areaPieces, stationsOf } from './stations';
 import { stretched, stretchedOutline, stretchTo } from './stretch';
 import { archesOver, axlesFor, tyres } from './wheels';
@@ -64,15 +64,17 @@ export const startingLayout = (answers: Answers): Result<StartingLayout> => {
   for (const face of slideFaceList) outlines.set(face.id, face.outline_m);
 
   const dropped = endsNotThere(answers, body);
+  const along = takenAlong(slides, body);
   const more = slidePieces(
     base,
     { ...plan.value, slides },
     asDrawn.filter((p) => onSlide(p.face)),
     s,
+    new Set([...along.values()].map((e) => e.slide ?? '')),
   );
-  const own = [...tyres(axles.value, s.width), ...body.filter((p) => !dropped.has(p.part))];
-  const everything = identified(own, [...more, ...seamsOfCovering(answers, own, outlines, base, s)]);
-  const fit = fitted(everything, outlines);
+  const own = [...tyres(axles.value, s.width), ...body.filter((p) => !dropped.has(p.part) && !along.has(p.id))];
+  const everything = identified(own, [...more, ...along.values(), ...seamsOfCovering(answers, own, outlines, base, s)]);
+  const fit = fitted(everything, outlines, slides);
   if (!fit.ok) return fit;
   const pieces = seamsCut(awningFitted(fit.value.pieces));
 

@@ -19,7 +19,7 @@ export type Stretch = {
 
 /** Parts whose two ends move on their own: they grow with the rig. */
 const ALONG = new Set(['wing-underside', 'awning-box', 'underbelly-cover']);
-const UP = new Set(['awning-arm', 'ladder-standoff']);
+const UP = new Set(['awning-arm', 'ladder-standoff', 'galley-hatch']);
 const ACROSS = new Set([
   'rear-bumper',
   'front-bumper',
@@ -32,6 +32,7 @@ const ACROSS = new Set([
   'windshield',
   'hood',
   'mud-flap',
+  'van-rear-door',
 ]);
 
 export const stretchTo = (base: BaseLayout, sizes: Sizes): Stretch => {
