@@ -25,7 +25,7 @@ export const shapeSchema: z.ZodMiniType<Shape> = z.discriminatedUnion('form', [
   }),
 ]);
 
-const part = z.strictObject({ id: name, part: name, name: words, looks: name, shape: shapeSchema, face: z.optional(name) });
+const part = z.strictObject({ id: name, part: name, name: words, looks: name, shape: shapeSchema, face: z.exactOptional(name) });
 
 const station = z.strictObject({
   id: name,
@@ -47,24 +47,23 @@ const station = z.strictObject({
   behind: words,
   cut_through: z.boolean(),
   parts: z.readonly(z.array(part)),
-  hinge: z.optional(z.enum(['top', 'bottom', 'front', 'rear', 'left', 'right'])),
-  slide: z.optional(name),
-  axle: z.optional(name),
-  count: z.optional(z.int().check(z.minimum(1), z.maximum(12))),
-  off_wall: z.optional(z.boolean()),
-  layer: z.optional(z.boolean()),
-  within: z.optional(name),
-  retired: z.optional(z.boolean()),
+  hinge: z.exactOptional(z.enum(['top', 'bottom', 'front', 'rear', 'left', 'right'])),
+  slide: z.exactOptional(name),
+  axle: z.exactOptional(name),
+  count: z.exactOptional(z.int().check(z.minimum(1), z.maximum(12))),
+  off_wall: z.exactOptional(z.boolean()),
+  layer: z.exactOptional(z.boolean()),
+  within: z.exactOptional(name),
+  retired: z.exactOptional(z.boolean()),
 });
 
-/** Optional facts are left out of a record, never written as undefined: JSON has no undefined. */
-export const stationSchema = station as unknown as z.ZodMiniType<Station>;
+export const stationSchema: z.ZodMiniType<Station> = station;
 
 const layout = z.strictObject({
   overall: z.strictObject({ length_m: size_m, body_length_m: size_m, width_m: size_m, height_m: size_m, hitch_ahead_m: size_m }),
   levels: z.strictObject({ skirt_m: m, floor_m: m, wall_top_m: m, roof_top_m: m }),
   faces: z.array(
-    z.strictObject({ id: name, name: words, outline_m: z.array(point).check(z.minLength(3)), x_axis: words, y_axis: words, inside_name: words, slide: z.optional(name) }),
+    z.strictObject({ id: name, name: words, outline_m: z.array(point).check(z.minLength(3)), x_axis: words, y_axis: words, inside_name: words, slide: z.exactOptional(name) }),
   ),
   axles: z.array(
     z.strictObject({
@@ -83,4 +82,4 @@ const layout = z.strictObject({
   stations: z.array(station),
 });
 
-export const layoutSchema = layout as unknown as z.ZodMiniType<Layout>;
+export const layoutSchema: z.ZodMiniType<Layout> = layout;

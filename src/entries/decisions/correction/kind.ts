@@ -1,22 +1,42 @@
 import * as z from 'zod/mini';
 import { defineKind, type Fields } from '../../../terms';
+import { parseWhen, type Refusal } from '../../../units';
 import { line } from '../../line';
 import { placeSchema } from '../../place-schema';
 
 /**
- * What is changed. Under `body` each field that changes, in the terms of the concerned kind's newest version: a value puts it, null takes it away.
- * What is not named stays as it was.
+ * What is changed. Under `body` each field that changes: a value puts it, null takes it away; what is not named stays.
+ * The fields are in the terms of the version that the concerned entry was written in, or of `of_version` where that is given.
  */
 const changed = z.strictObject({
   body: z.optional(z.record(z.string(), z.unknown())),
   place: z.optional(placeSchema),
-  observed_at: z.optional(z.string()),
+  observed_at: z.optional(z.string().check(z.maxLength(60))),
+  of_version: z.optional(z.int().check(z.minimum(1), z.maximum(1000))),
 });
 
 const fields = {
   changed: { type: 'data', label: 'What is changed', schema: changed },
   why: { type: 'text', label: 'Why', most: 500, optional: true },
 } as const satisfies Fields;
+
+const saysNothing = (to: z.output<typeof changed>): readonly Refusal[] =>
+  Object.keys(to.body ?? {}).length > 0 || to.place !== undefined || to.observed_at !== undefined
+    ? []
+    : [
+        {
+          code: 'changes-nothing',
+          path: 'changed',
+          expected: 'at least one changed field, place or time',
+          received: 'nothing',
+          sentence: 'This correction changes nothing. Say which field is to be read differently.',
+        },
+      ];
+
+const noSuchTime = (text: string | undefined): readonly Refusal[] =>
+  text === undefined || parseWhen(text)
+    ? []
+    : [{ code: 'no-such-time', path: 'changed.observed_at', expected: 'a time that exists', received: `“${text}”`, sentence: `There is no such time as ${text}.` }];
 
 export const correction = defineKind()({
   id: 'correction',
@@ -29,18 +49,7 @@ export const correction = defineKind()({
   concerns: 'one',
   repeatable: false,
   fields,
-  refuse: ({ changed: to }) =>
-    Object.keys(to.body ?? {}).length > 0 || to.place !== undefined || to.observed_at !== undefined
-      ? []
-      : [
-          {
-            code: 'changes-nothing',
-            path: 'changed',
-            expected: 'at least one changed field, place or time',
-            received: 'nothing',
-            sentence: 'This correction changes nothing. Say which field is to be read differently.',
-          },
-        ],
+  refuse: ({ changed: to }) => [...saysNothing(to), ...noSuchTime(to.observed_at)],
   fold: { mode: 'amends', amendment: 'correction' },
   line: (body) =>
     line(
