@@ -60,6 +60,13 @@ describe('a round', () => {
       for (const kind of asksAt(station, 'outside').asks) expect(soundBody(kind) !== undefined || !kind.repeatable || kind.once === true, `${kind.id} at ${station.id}`).toBe(true);
   });
 
+  it('reaches every kind that a round can ask, at some station of some starting layout', () => {
+    const asked = new Set(RIGS.flatMap(stations).flatMap((s) => [...idsAt(s, 'outside'), ...idsAt(s, 'inside')]));
+    expect(kinds.filter((k) => k.suits && !asked.has(k.id)).map((k) => k.id)).toEqual([]);
+    const added = new Set(RIGS.flatMap(stations).flatMap((s) => [...asksAt(s, 'outside').also, ...asksAt(s, 'inside').also].map((k) => k.id)));
+    expect(kinds.filter((k) => k.adds && !added.has(k.id)).map((k) => k.id)).toEqual([]);
+  });
+
   it('asks first what is closest to the part', () => {
     expect(idsAt(any('window'), 'outside')[0]).toBe('seal-grade');
     expect(idsAt(any('lamp'), 'outside')).toEqual(['lamp-condition']);

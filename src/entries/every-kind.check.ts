@@ -4,8 +4,10 @@ import { fileURLToPath } from 'node:url';
 import { Ajv2020 } from 'ajv/dist/2020';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { defects } from '../plan/trade';
 import type { AnyKind, Entry, Field, KindGroup, Place } from '../terms';
 import { fromSi, type Preferences, parseDay, quantities, readQuantity, usualUnit } from '../units';
+import { worksheets } from '../worksheets';
 import { doubts, isAsked, jsonSchema, keepAsked, kindById, kinds, readBody, readEntry, soundBody, upcast } from '.';
 
 /**
@@ -286,6 +288,22 @@ const PLACES: Readonly<Record<Place['at'], Place>> = {
 };
 
 describe('kinds together', () => {
+  it('name only worksheets that there are', () => {
+    const ids = new Set(worksheets.map((w) => w.id));
+    const named = kinds.flatMap((k) => k.worksheet ?? []);
+    expect(named.length).toBeGreaterThan(0);
+    expect(named.filter((id) => !ids.has(id))).toEqual([]);
+  });
+
+  it('offer defects under the ids of the table of defects, but for paint, which the table has under rust', () => {
+    const table = new Set(defects.map((d) => d.id));
+    const offered = kinds
+      .flatMap((k) => Object.values(k.fields).flatMap((f) => (f.type === 'many' && f.options !== 'defects-of-station' ? f.options.map((o) => o.id) : [])))
+      .filter((id) => id.includes('.'));
+    expect(offered.length).toBeGreaterThan(40);
+    expect(offered.filter((id) => !table.has(id))).toEqual(['step.paint-worn', 'step.paint-chipped']);
+  });
+
   it('at least two have been through a change of version', () => {
     expect(kinds.filter((k) => k.version > 1).length).toBeGreaterThanOrEqual(2);
   });

@@ -27,7 +27,7 @@ export const pressureSet = defineKind()({
   repeatable: false,
   fields,
   fold: { mode: 'series' },
-  worksheet: 'pressure-after-change',
+  worksheet: 'tyre-pressure-after-change',
   line: (body, preferences) =>
     line(
       `set to ${reading(body.pressure, 'gauge-pressure', preferences)}`,

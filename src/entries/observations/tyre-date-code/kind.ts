@@ -19,6 +19,6 @@ export const tyreDateCode = defineKind()({
   repeatable: true,
   fields,
   fold: { mode: 'latest' },
-  worksheet: 'date-code',
+  worksheet: 'tyre-date-code',
   line: (body) => line(`date code ${body.code}`),
 });

@@ -59,7 +59,7 @@ export const tyrePressure = defineKind()({
   repeatable: false,
   fields,
   fold: { mode: 'latest' },
-  worksheet: 'pressure-after-change',
+  worksheet: 'tyre-pressure-after-change',
   upcasts: {
     1: ({ driven: was, ...rest }: Version1) => ({ ...rest, ...(was === undefined ? {} : { driven_since_set: was ? 'yes' : 'not-known' }) }),
   },
