@@ -50,11 +50,10 @@ export const widthOf = (text: string, size: number, bold = false): number => {
  * @param x0     where the measured length begins on the sheet
  * @param length how long it is [m]
  */
-export const scaleBar = (x0: number, y: number, length: number, preferences: Preferences, px: number): readonly Primitive[] => {
+export const scaleBar = (x0: number, y: number, length: number, preferences: Preferences, px: number, size = 11 / px): readonly Primitive[] => {
   const us = preferences.system === 'us';
   const [unit, every] = us ? [0.3048, 5] : [0.5, 2];
   const h = 4 / px;
-  const size = 11 / px;
   const fields = Math.floor(length / unit + 1e-9);
   const bars: Primitive[] = [];
   for (let i = 0; i <= fields; i += 1) {

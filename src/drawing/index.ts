@@ -5,5 +5,6 @@ export * from './net';
 export * from './primitives';
 export * from './rig-sheet';
 export * from './sheet-mark';
+export { NO_MARKS, type SheetMarks } from './sheet-marks';
 export * from './spoken';
 export * from './svg-text';

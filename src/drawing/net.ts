@@ -6,13 +6,20 @@ import { around, type Bounds, boundsOf, boundsOn, type Frame } from './frame';
 export const FOLD_GAP_M = 0.12;
 /** White between the walls and the faces of a slide-out. [m] */
 const BLOCK_GAP_M = 0.35;
+/** From the front axle of a host vehicle to its bumper; ours, from no vehicle. [m] */
+export const HOST_NOSE_M = 0.95;
 /** Least room between the two ends of a slide-out, for its name. [m] */
-const MIDDLE_M = 0.5;
+const MIDDLE_M = 1.05;
 
 /** The faces of one slide-out: roof above, the two ends below, the outer face shown on the wall that it leaves. */
 export type SlideBlock = { readonly slide: Slide; readonly frames: readonly Frame[]; readonly middle: Bounds; readonly bounds: Bounds };
 
 /** The rig unfolded: roof in the middle, nose to the left, every roof edge beside the wall it meets. */
+export const frameFor = (net: Net, face: FaceId): Frame | undefined => net.frames.find((f) => f.face === face);
+
+/** What is drawn ahead of the body: the hitch, or the truck under a truck camper. [m] */
+export const hitchAhead = (rig: Rig): number => Math.max(0, rig.overall.hitch_ahead_m, ...rig.axles.filter((a) => a.host_vehicle).map((a) => HOST_NOSE_M - a.x_m));
+
 export type Net = { readonly frames: readonly Frame[]; readonly blocks: readonly SlideBlock[]; readonly bounds: Bounds };
 
 const faceOf = (rig: Rig, id: FaceId): Face | undefined => rig.faces.find((f) => f.id === id);

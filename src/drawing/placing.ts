@@ -7,6 +7,10 @@ export type Obstacle = { readonly box: Bounds; readonly weight: number /** The s
 export type Wish = {
   /** What the mark points at. */
   readonly at: Point;
+  /** Nothing may be put on it: a black tyre, a stitched seam. */
+  readonly solid?: boolean;
+  /** The part is a whole face: anywhere on it will do. */
+  readonly roams?: boolean;
   /** The part itself: a mark may stand on a large one, but must not hide a small one. */
   readonly part: Bounds;
   /** Nominal size of the mark. */
@@ -23,6 +27,12 @@ export type Placed = { readonly centre: Point; readonly numberLeft: boolean; rea
 
 const overlap = (a: Bounds, b: Bounds): number => Math.max(0, Math.min(a.x1, b.x1) - Math.max(a.x0, b.x0)) * Math.max(0, Math.min(a.y1, b.y1) - Math.max(a.y0, b.y0));
 const area = (b: Bounds): number => (b.x1 - b.x0) * (b.y1 - b.y0);
+
+/** How much of the mark stands on the other, or of the other is hidden by it: whichever is more. */
+const share = (mark: Bounds, other: Bounds): number => {
+  const common = overlap(mark, other);
+  return common === 0 ? 0 : Math.max(common / area(mark), area(other) > 0 ? common / area(other) : 1);
+};
 
 /** What a mark with its number covers when its centre is here. */
 const footprint = ([x, y]: Point, { s, plate, flag }: Wish, numberLeft: boolean): Bounds => {
@@ -52,7 +62,11 @@ const LEAVES_FACE = 2.5;
 const AWAY = 0.5;
 const NUMBER_LEFT = 0.2;
 
-const candidates = ({ at, part, s }: Wish): readonly Point[] => {
+/** Shares of a face's width and height at which there may be room. */
+const ROAM = [0.5, 0.38, 0.62, 0.26, 0.74, 0.14, 0.86] as const;
+
+const candidates = ({ at, part, s, roams }: Wish): readonly Point[] => {
+  if (roams) return ROAM.flatMap((ty) => ROAM.map((tx): Point => [part.x0 + (part.x1 - part.x0) * tx, part.y0 + (part.y1 - part.y0) * ty]));
   const [hw, hh] = [(part.x1 - part.x0) / 2, (part.y1 - part.y0) / 2];
   const middle: Point = [(part.x0 + part.x1) / 2, (part.y0 + part.y1) / 2];
   const off = STEPS.flatMap((k) => DIRECTIONS.map(([dx, dy]): Point => [middle[0] + dx * (hw + s * (0.6 + k)), middle[1] + dy * (hh + s * (0.6 + k))]));
@@ -66,22 +80,22 @@ const candidates = ({ at, part, s }: Wish): readonly Point[] => {
  */
 export const place = (wish: Wish, obstacles: readonly Obstacle[], sheet: Bounds): Placed => {
   const { part, s, at } = wish;
-  const small = Math.min(part.x1 - part.x0, part.y1 - part.y0) < 1.5 * s && Math.max(part.x1 - part.x0, part.y1 - part.y0) < 4 * s;
+  const small = wish.solid === true || (Math.min(part.x1 - part.x0, part.y1 - part.y0) < 1.5 * s && Math.max(part.x1 - part.x0, part.y1 - part.y0) < 4 * s);
   let best: Placed | undefined;
   let least = Number.POSITIVE_INFINITY;
   for (const centre of candidates(wish)) {
     for (const numberLeft of wish.plate > 0 ? [false, true] : [false]) {
       const box = footprint(centre, wish, numberLeft);
       const size = area(box);
-      const far = Math.hypot(centre[0] - at[0], centre[1] - at[1]) / s;
+      const far = wish.roams ? 0 : Math.hypot(centre[0] - at[0], centre[1] - at[1]) / s;
       let cost = far * AWAY + (numberLeft ? NUMBER_LEFT : 0);
-      cost += (overlap(box, part) / size) * (small ? HIDES_SMALL : HIDES_LARGE);
+      if (!wish.roams) cost += small ? share(box, part) * HIDES_SMALL : (overlap(box, part) / size) * HIDES_LARGE;
       cost += (1 - overlap(box, wish.within) / size) * LEAVES_FACE;
       cost += (1 - overlap(box, sheet) / size) * 50;
-      for (const o of obstacles) if (cost < least && (o.of === undefined || o.of !== wish.of)) cost += (overlap(box, o.box) / size) * o.weight;
+      for (const o of obstacles) if (cost < least && (o.of === undefined || o.of !== wish.of)) cost += share(box, o.box) * o.weight;
       if (cost < least) {
         least = cost;
-        best = { centre, numberLeft, leader: far > 0.9 && overlap(footprint(centre, { ...wish, plate: 0 }, false), part) === 0, box };
+        best = { centre, numberLeft, leader: !wish.roams && far > 0.9 && overlap(footprint(centre, { ...wish, plate: 0 }, false), part) === 0, box };
       }
     }
   }

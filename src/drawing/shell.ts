@@ -1,6 +1,7 @@
 import type { Face, Rig } from '../rig';
-import type { FacePoint, Station } from '../terms';
+import type { FacePoint, Shape } from '../terms';
 import { boundsOf, type Frame, ontoSheet } from './frame';
+import { HOST_NOSE_M, hitchAhead } from './net';
 import { shapePoints } from './parts';
 import { BEND_M } from './parts/seams';
 import { type Pen, penOn } from './pen';
@@ -14,9 +15,16 @@ export const drawFace = (face: Face, frame: Frame): Primitive => {
   return p.poly(ink, face.outline_m, walls ? BEND_M : face.slide === undefined ? 0.05 : 0.02);
 };
 
-const withPart = (rig: Rig, ...parts: readonly string[]): readonly Station[] => rig.stations.filter((s) => !s.retired && parts.includes(s.part));
+type Piece = { readonly part: string; readonly shape: Shape };
 
-const box = (s: Station) => boundsOf(shapePoints(s.shape));
+/** Stations of these parts, and small fittings that are looked at with another station. */
+const withPart = (rig: Rig, ...parts: readonly string[]): readonly Piece[] =>
+  rig.stations
+    .filter((s) => !s.retired)
+    .flatMap((s): readonly Piece[] => [s, ...s.parts])
+    .filter((s) => parts.includes(s.part));
+
+const box = (s: Piece) => boundsOf(shapePoints(s.shape));
 
 const lowest = (outline: readonly FacePoint[]): number => Math.min(...outline.map((q) => q[1]));
 
@@ -38,7 +46,7 @@ export const undercarriage = (rig: Rig, frame: Frame): readonly Primitive[] => {
   const p = penOn(ontoSheet(frame));
   const skirt = lowest(wall.outline_m);
   const b = boundsOf(wall.outline_m);
-  const from = Math.min(b.x0, ...withPart(rig, 'a-frame').map((s) => box(s).x0));
+  const from = b.x0 - hitchAhead(rig);
   return [
     ...hostVehicle(rig, p),
     ...ground(p, from - 0.25, b.x1 + 0.25),
@@ -198,7 +206,7 @@ const hostVehicle = (rig: Rig, p: Pen): readonly Primitive[] => {
   const tail = rear + 1.15;
   const body: readonly FacePoint[] = [
     [front - 0.9, 0.45],
-    [front - 0.95, 0.95],
+    [front - HOST_NOSE_M, 0.95],
     [front - 0.8, 1.12],
     [front + 0.55, 1.2],
     [front + 1.15, 1.78],
@@ -214,4 +222,17 @@ const hostVehicle = (rig: Rig, p: Pen): readonly Primitive[] => {
     p.line('host', [front + 0.62, 1.2], [back, 1.2]),
     ...axles.flatMap((a) => [p.disc('host', a.x_m, a.tyre_diameter_m / 2, a.tyre_diameter_m / 2), p.disc('host', a.x_m, a.tyre_diameter_m / 2, a.tyre_diameter_m * 0.28)]),
   ];
+};
+
+/** Tyres from below and the axles between them; a wheel that is a station of its own is drawn over its place. */
+export const axlesFromBelow = (rig: Rig, frame: Frame): readonly Primitive[] => {
+  const f = penOn(ontoSheet(frame));
+  const width = Math.max(0, ...(rig.faces.find((x) => x.id === 'under')?.outline_m.map((q) => q[1]) ?? []));
+  return rig.axles
+    .filter((a) => !a.host_vehicle)
+    .flatMap((a) => {
+      const [d, w] = [a.tyre_diameter_m, a.tyre_width_m];
+      const tyres = [-a.outer_edge_m, width + a.outer_edge_m - w];
+      return [f.box('fitting', a.x_m - 0.04, w, 0.08, width - 2 * w), ...tyres.map((y) => f.box('tyre', a.x_m - d / 2, y, d, w, 0.06))];
+    });
 };

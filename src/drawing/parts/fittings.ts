@@ -121,6 +121,26 @@ export const wheel = ({ p, w, h }: PartBox, r = Math.min(w, h) / 2): readonly Pr
   ];
 };
 
+/** From above or below a tyre is its tread; from the side a wheel. */
+const tread: Draw = ({ p, w, h }) => {
+  const long = w >= h;
+  const grooves = [0.28, 0.5, 0.72].map((t): readonly Point[] =>
+    long
+      ? [
+          [w * 0.06, h * t],
+          [w * 0.94, h * t],
+        ]
+      : [
+          [w * t, h * 0.06],
+          [w * t, h * 0.94],
+        ],
+  );
+  return [p.box('tyre', 0, 0, w, h, Math.min(w, h) * 0.28), p.strokes('trim-core', grooves)];
+};
+const tyre: Draw = (b) => (Math.abs(b.w - b.h) > 0.2 * Math.max(b.w, b.h) ? tread(b) : wheel(b));
+const fasteners: Draw = ({ p, w, h }) => [p.dots('mark', rod(6, w / 2, h / 2, Math.min(w, h) * 0.4), Math.min(w, h) * 0.06)];
+const hub: Draw = ({ p, w, h }) => [p.disc('hub', w / 2, h / 2, Math.min(w, h) / 2)];
+
 const spare: Draw = (b) => [
   b.p.strokes('fitting', [
     [
@@ -309,7 +329,9 @@ export const fittings: readonly PartDrawing[] = [
   { parts: ['compartment-hinge'], draw: longHinge },
   { parts: ['hatch-hinge'], draw: hatchHinge },
   { parts: ['ladder-standoff'], draw: ladder },
-  { parts: ['tyre'], draw: (b) => wheel(b) },
+  { parts: ['tyre'], draw: tyre },
+  { parts: ['wheel-fasteners'], draw: fasteners },
+  { parts: ['hub'], draw: hub },
   { parts: ['spare-carrier'], draw: spare },
   { parts: ['spare-under'], draw: spareUnder },
   { parts: ['rear-bumper'], draw: bumper },

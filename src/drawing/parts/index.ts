@@ -1,8 +1,9 @@
-import type { Shape, Station } from '../../terms';
+import type { FaceId, Shape, Station } from '../../terms';
 import { boundsOf } from '../frame';
 import type { Onto, Point } from '../path';
 import { penOn } from '../pen';
 import type { Primitive } from '../primitives';
+import { areas } from './areas';
 import { doors } from './doors';
 import { fittings } from './fittings';
 import { inlets } from './inlets';
@@ -15,7 +16,7 @@ import { vents } from './vents';
 import { windows } from './windows';
 
 /** Every family of parts and how it is drawn. A new part needs one line here only if no family fits it. */
-export const partDrawings: readonly PartDrawing[] = [...windows, ...doors, ...inlets, ...vents, ...roof, ...lamps, ...fittings, ...underside, ...seams];
+export const partDrawings: readonly PartDrawing[] = [...windows, ...doors, ...inlets, ...vents, ...roof, ...lamps, ...fittings, ...underside, ...seams, ...areas];
 
 const byName = new Map(partDrawings.flatMap((d) => d.parts.map((name) => [name, d] as const)));
 const families = [...byName.keys()].filter((n) => n.endsWith('*')).sort((a, b) => b.length - a.length);
@@ -49,8 +50,18 @@ export const drawPart = (part: string, shape: Shape, onto: Onto, more: { readonl
   return (drawingOf(part) ?? plain).draw(box);
 };
 
-/** A station with the small fittings that are looked at together with it. */
-export const drawStation = (station: Station, onto: Onto, fine = false): readonly Primitive[] => [
-  ...drawPart(station.part, station.shape, onto, { ...(station.hinge ? { hinge: station.hinge } : {}), fine }),
-  ...station.parts.flatMap((p) => drawPart(p.part, p.shape, onto, { fine })),
-];
+/**
+ * A station with the small fittings that are looked at together with it.
+ *
+ * @param ontoFace  how a face lies on the sheet; undefined where it is not on it: what is there is left out
+ */
+export const drawStation = (station: Station, ontoFace: (face: FaceId) => Onto | undefined, fine = false): readonly Primitive[] => {
+  const own = ontoFace(station.face);
+  return [
+    ...(own ? drawPart(station.part, station.shape, own, { ...(station.hinge ? { hinge: station.hinge } : {}), fine }) : []),
+    ...station.parts.flatMap((p) => {
+      const onto = ontoFace(p.face ?? station.face);
+      return onto ? drawPart(p.part, p.shape, onto, { fine }) : [];
+    }),
+  ];
+};

@@ -280,6 +280,36 @@ const wing: Draw = ({ p, w, h }) => [
   ),
 ];
 
+/** Links of a chain, a lead with its plug, a pin on its cable. */
+const chains: Draw = ({ p, w, h }) =>
+  along([0, h / 2], [w, h / 2], Math.max(3, Math.round(w / Math.max(h, 0.03)))).map(([x, y], i) =>
+    p.box('fitting', x - w * 0.08, y - h * (i % 2 === 0 ? 0.28 : 0.12), w * 0.16, h * (i % 2 === 0 ? 0.56 : 0.24), h * 0.12),
+  );
+const plug: Draw = ({ p, w, h }) => [
+  p.disc('fitting', w / 2, h / 2, Math.min(w, h) / 2),
+  p.dots(
+    'mark',
+    [
+      [w * 0.34, h * 0.4],
+      [w * 0.66, h * 0.4],
+      [w * 0.5, h * 0.68],
+    ],
+    Math.min(w, h) * 0.07,
+  ),
+];
+const pin: Draw = ({ p, w, h }) => [
+  p.box('fitting', 0, h * 0.2, w * 0.6, h * 0.6, 0.01),
+  p.bent(
+    'opening',
+    [
+      [w * 0.6, h * 0.5],
+      [w, h * 0.5],
+      [w, h],
+    ],
+    h * 0.3,
+  ),
+];
+
 export const underside: readonly PartDrawing[] = [
   { parts: ['entry-step-fold'], draw: foldStep },
   { parts: ['entry-step-electric'], draw: electricStep },
@@ -300,4 +330,7 @@ export const underside: readonly PartDrawing[] = [
   { parts: ['slide-gear'], draw: gear },
   { parts: ['exhaust-tip'], draw: exhaust },
   { parts: ['wing-underside'], draw: wing },
+  { parts: ['safety-chains'], draw: chains },
+  { parts: ['trailer-plug'], draw: plug },
+  { parts: ['breakaway-switch'], draw: pin },
 ];
