@@ -1,3 +1,4 @@
+import { kinds } from '../entries';
 import type { Standing } from '../logbook';
 import { byUrgency, type EntryId, type Place, type Urgency } from '../terms';
 import type { CivilDay } from '../units';
@@ -20,14 +21,14 @@ export type Episode = {
   readonly urgencies: Urgency[];
   verdict: Verdict;
   since: CivilDay;
-  closed?: { readonly by: Standing; readonly life: 'proved' | 'seen-sound' };
+  closed?: { readonly by: Standing; readonly life: 'proved' | 'seen-sound'; readonly care?: Standing };
   /** A look after the care that found nothing, too early to count as proof. */
   early?: Standing;
 };
 
 /** Care or a decision, and the findings or entries it names, already taken apart. */
-export type Naming = { readonly standing: Standing; readonly care: boolean; readonly names: readonly Named[] };
-export type Named = { readonly entry: EntryId; readonly rule?: string; readonly place?: string; /** The entry it names no longer stands. */ readonly gone?: boolean };
+export type Naming = { readonly standing: Standing; readonly group: 'care' | 'proof' | 'decision'; readonly names: readonly Named[] };
+export type Named = { readonly entry: EntryId; readonly rule?: string; readonly place?: string /** The entry it names no longer stands. */; readonly gone?: boolean };
 
 export const ruleTag = (rule: Rule, key: string): string => (key === '' ? rule.id : `${rule.id}:${key}`);
 
@@ -48,15 +49,46 @@ export const names = (naming: Naming, episode: Episode): boolean =>
     return n.rule !== undefined && n.gone === true && first !== undefined && byWhen(first, naming.standing) <= 0;
   });
 
-/** Whether this care can settle what the rule raised; some things only a trade settles. */
-export const settles = (naming: Naming, episode: Episode): boolean => naming.care && (episode.rule.settles?.(naming.standing, episode.verdict) ?? true);
+const soundAnswers: ReadonlyMap<string, { readonly field: string; readonly answer: string }> = new Map(kinds.flatMap((k) => (k.sound ? [[k.id, k.sound] as const] : [])));
 
-/** The last care before (or at the same time as) a look, if the problem was not seen again in between. */
-const careBefore = (episode: Episode, look: Standing, namings: readonly Naming[]): Standing | undefined => {
+/** The one answer of its kind that says that nothing is wrong. */
+export const saysSound = (look: Standing): boolean => {
+  const sound = soundAnswers.get(look.entry.kind);
+  return sound !== undefined && (look.body as Readonly<Record<string, unknown>>)[sound.field] === sound.answer;
+};
+
+/** Care that mends nothing by itself, whatever it names. */
+const NO_REPAIR: ReadonlySet<string> = new Set(['covered']);
+
+/** Whether this care can settle what the rule raised; some things only a trade settles. */
+export const settles = (naming: Naming, episode: Episode): boolean =>
+  naming.group === 'care' && !NO_REPAIR.has(naming.standing.entry.kind) && (episode.rule.settles?.(naming.standing, episode.verdict) ?? true);
+
+export const held = (proof: Standing): boolean => (proof.body as { readonly result?: string }).result === 'held';
+
+/** The last care after the problem was last seen and up to a moment (or up to now), unless a proof since then says that it did not hold. */
+const careBefore = (episode: Episode, until: Standing | undefined, namings: readonly Naming[]): Standing | undefined => {
   const last = episode.seen.at(-1);
-  return namings
-    .filter((n) => settles(n, episode) && names(n, episode) && byWhen(n.standing, look) <= 0 && (last === undefined || byWhen(n.standing, last) > 0))
-    .at(-1)?.standing;
+  let care: Standing | undefined;
+  for (const n of namings) {
+    if (until && byWhen(n.standing, until) > 0) break;
+    if (last && byWhen(n.standing, last) <= 0) continue;
+    if (!names(n, episode)) continue;
+    if (n.group === 'proof') care = held(n.standing) ? care : undefined;
+    else if (settles(n, episode)) care = n.standing;
+  }
+  return care;
+};
+
+/** A proof by test, rain or use that the last care held. */
+const provedBefore = (episode: Episode, until: Standing | undefined, namings: readonly Naming[]): { readonly by: Standing; readonly care: Standing } | undefined => {
+  for (const n of namings) {
+    if (until && byWhen(n.standing, until) > 0) break;
+    if (n.group !== 'proof' || !held(n.standing) || !names(n, episode)) continue;
+    const care = careBefore(episode, n.standing, namings);
+    if (care) return { by: n.standing, care };
+  }
+  return undefined;
 };
 
 export const proofDays = (verdict: Verdict): number => verdict.proof_days ?? firstProofDays(verdict.defect === undefined ? undefined : defect(verdict.defect)?.recheck);
@@ -77,13 +109,24 @@ export const episodesOf = (rule: Rule, looks: readonly Standing[], scene: Scene,
     all.push(episode);
     open.set(id, episode);
   };
-  const end = (id: string, episode: Episode, by: Standing, life: 'proved' | 'seen-sound'): void => {
-    episode.closed = { by, life };
+  const end = (id: string, episode: Episode, by: Standing, life: 'proved' | 'seen-sound', care?: Standing): void => {
+    episode.closed = care ? { by, life, care } : { by, life };
     open.delete(id);
+  };
+  const endProved = (until: Standing | undefined): void => {
+    if (namings.length === 0) return;
+    for (const [id, episode] of [...open]) {
+      const proof = provedBefore(episode, until, namings);
+      if (proof) end(id, episode, proof.by, 'proved', proof.care);
+    }
   };
 
   for (const look of looks) {
-    const verdicts = rule.judge(look, scene);
+    endProved(look);
+    const own = rule.reads.includes(look.entry.kind);
+    const verdicts = own ? rule.judge(look, scene) : [];
+    if (rule.endedBy?.includes(look.entry.kind)) for (const [id, episode] of [...open]) end(id, episode, look, 'proved', look);
+    if (!own && !saysSound(look)) continue;
     if (verdicts.length === 0 && open.size === 0) continue;
     const thread = threadOf(look.place);
     const told = new Set<string>();
@@ -98,26 +141,28 @@ export const episodesOf = (rule: Rule, looks: readonly Standing[], scene: Scene,
       const care = careBefore(episode, look, namings);
       if (care && verdict.urgency === 'watch' && episode.verdict.urgency !== 'watch') {
         // What was mended holds; what is left to watch is a new and smaller matter.
-        end(id, episode, look, look.day >= care.day + proofDays(episode.verdict) ? 'proved' : 'seen-sound');
+        end(id, episode, look, look.day >= care.day + proofDays(episode.verdict) ? 'proved' : 'seen-sound', care);
         start(id, verdict, look);
         continue;
       }
       if (byUrgency(verdict.urgency, episode.verdict.urgency) < 0) episode.since = look.day;
       episode.seen.push(look);
-      episode.urgencies.push(verdict.urgency);
-      episode.verdict = verdict;
+      const weaker = verdict.weak === true && byUrgency(verdict.urgency, episode.verdict.urgency) > 0;
+      episode.urgencies.push(weaker ? episode.verdict.urgency : verdict.urgency);
+      episode.verdict = weaker ? { ...episode.verdict, because: [...episode.verdict.because, ...verdict.because] } : verdict;
       delete episode.early;
     }
     for (const [id, episode] of [...open]) {
       if (told.has(id)) continue;
       if (!id.startsWith(`${thread}|`) && !covers(look.place, episode.place)) continue;
-      if (look.entry.kind !== episode.seen.at(-1)?.entry.kind && rule.closes === undefined) continue;
+      if (own && !rule.together && look.entry.kind !== episode.seen.at(-1)?.entry.kind) continue;
       const care = careBefore(episode, look, namings);
       if (care) {
-        if (look.day >= care.day + proofDays(episode.verdict)) end(id, episode, look, 'proved');
+        if (look.day >= care.day + proofDays(episode.verdict)) end(id, episode, look, 'proved', care);
         else episode.early = look;
-      } else if (rule.closes?.(look, episode.key) ?? true) end(id, episode, look, 'seen-sound');
+      } else if (own && (rule.closes?.(look, episode.key) ?? true)) end(id, episode, look, 'seen-sound');
     }
   }
+  endProved(undefined);
   return all;
 };

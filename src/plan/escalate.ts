@@ -15,7 +15,11 @@ export const escalated = (episodes: readonly Episode[], scene: Scene): readonly 
     for (const escalation of escalationsOf(episode.verdict.defect)) {
       const shown = escalation.if && met(escalation, episodes, scene);
       if (shown === undefined || !raises(escalation, episode)) continue;
-      const because = { text: `${sentence(escalation.when)}: ${lower(escalation.because)}.`, entries: [...new Set([...shown, ...episode.verdict.because.flatMap((b) => b.entries)])], source: sourceOfRow(escalation) };
+      const because = {
+        text: `${sentence(escalation.when)}: ${lower(escalation.because)}.`,
+        entries: [...new Set([...shown, ...episode.verdict.because.flatMap((b) => b.entries)])],
+        source: sourceOfRow(escalation),
+      };
       episode.verdict = { ...episode.verdict, urgency: escalation.urgency, who: escalation.who, because: [...episode.verdict.because, because] };
       const last = episode.urgencies.length - 1;
       episode.urgencies[last] = escalation.urgency;
@@ -25,7 +29,8 @@ export const escalated = (episodes: readonly Episode[], scene: Scene): readonly 
 };
 
 const raises = (escalation: Escalation, episode: Episode): boolean =>
-  byUrgency(escalation.urgency, episode.verdict.urgency) < 0 || (escalation.urgency === episode.verdict.urgency && escalation.who === 'professional' && episode.verdict.who === 'yourself');
+  byUrgency(escalation.urgency, episode.verdict.urgency) < 0 ||
+  (escalation.urgency === episode.verdict.urgency && escalation.who === 'professional' && episode.verdict.who === 'yourself');
 
 /** The entries that meet the condition, or undefined. */
 const met = (escalation: Escalation, episodes: readonly Episode[], scene: Scene): readonly EntryId[] | undefined => {

@@ -40,6 +40,8 @@ export type Finding = {
   readonly life: Life;
   /** Care or decision that gave it its life, or the look that closed or reopened it. */
   readonly settled_by?: EntryId;
+  /** Who judged it otherwise, and how; `urgency` stays that of the rule. */
+  readonly judged?: { readonly urgency: Urgency | 'no-fault'; readonly by: string };
   /** When the proof or the put-off runs out. */
   readonly due?: CivilDay;
   /** Day it was proved or seen sound. */
@@ -55,5 +57,8 @@ export type Finding = {
 /** Still to be dealt with, decided about or proved. */
 export const isOpen = (finding: Finding): boolean => finding.life !== 'proved' && finding.life !== 'seen-sound';
 
-/** Nothing has been done or decided that takes the work off the list. A postponed or refused piece of work is still work. */
-export const isWork = (finding: Finding): boolean => isOpen(finding) && finding.life !== 'proof-due' && finding.life !== 'judged-otherwise';
+/** How urgent it is taken to be: as the rule says, or as a person judged otherwise. Something that is no fault in somebody's judgement is still watched. */
+export const takenAs = (finding: Finding): Urgency => (finding.judged === undefined ? finding.urgency : finding.judged.urgency === 'no-fault' ? 'watch' : finding.judged.urgency);
+
+/** There is work to do or to have done: a piece of work that was put off or declined is still work. */
+export const isWork = (finding: Finding): boolean => isOpen(finding) && finding.life !== 'proof-due' && finding.judged?.urgency !== 'no-fault';

@@ -6,7 +6,12 @@ import { day, nth, type Said, stateOf, station, trialRig } from './trial-logbook
 
 const vent = 'roof.vent';
 const rig = trialRig([station(vent, 'vent-hatch', { sealed_with: 'lap-self-levelling' })]);
-const grade = (on: string, g: string, defects: readonly string[] = []): Said => ({ on, kind: 'seal-grade', at: vent, body: { grade: g, ...(defects.length > 0 ? { defects } : {}) } });
+const grade = (on: string, g: string, defects: readonly string[] = []): Said => ({
+  on,
+  kind: 'seal-grade',
+  at: vent,
+  body: { grade: g, ...(defects.length > 0 ? { defects } : {}) },
+});
 const reseal = (on: string, ...concerns: string[]): Said => ({ on, kind: 'resealed', at: vent, body: { removed: 'loose', product_family: 'lap-self-levelling' }, concerns });
 const FIRST = `seal-grade/${vent}@outside/${nth(1)}`;
 const at = (on: string, ...said: Said[]) => judge(rig, stateOf(rig, said), day(on));
@@ -15,7 +20,15 @@ describe('the life of a finding', () => {
   it('is raised by the first look that shows it and keeps that name when later looks show it again', () => {
     const [finding, ...more] = at('2026-09-20', grade('2026-05-03', 'S3'), grade('2026-09-19', 'S4', ['cracked-through']));
     expect(more).toEqual([]);
-    expect(finding).toMatchObject({ id: FIRST, raised_by: nth(1), life: 'open', title: 'Seal open', urgency: 'before-rain', since: day('2026-05-03'), last_seen: day('2026-09-19') });
+    expect(finding).toMatchObject({
+      id: FIRST,
+      raised_by: nth(1),
+      life: 'open',
+      title: 'Seal open',
+      urgency: 'before-rain',
+      since: day('2026-05-03'),
+      last_seen: day('2026-09-19'),
+    });
   });
 
   it('counts its urgency from the look that made it so urgent', () => {
@@ -37,7 +50,11 @@ describe('the life of a finding', () => {
 
   it('is proved by a sound look on or after the day that counts, and not by one before it', () => {
     expect(at('2026-06-01', grade('2026-05-03', 'S4'), reseal('2026-05-04', FIRST), grade('2026-05-10', 'S0'))[0]).toMatchObject({ life: 'proof-due' });
-    expect(at('2026-06-01', grade('2026-05-03', 'S4'), reseal('2026-05-04', FIRST), grade('2026-05-11', 'S0'))[0]).toMatchObject({ life: 'proved', settled_by: nth(3), closed: day('2026-05-11') });
+    expect(at('2026-06-01', grade('2026-05-03', 'S4'), reseal('2026-05-04', FIRST), grade('2026-05-11', 'S0'))[0]).toMatchObject({
+      life: 'proved',
+      settled_by: nth(3),
+      closed: day('2026-05-11'),
+    });
   });
 
   it('is reopened when a look after the care shows it again', () => {
@@ -47,7 +64,10 @@ describe('the life of a finding', () => {
   });
 
   it('is mended again by care after the reopening', () => {
-    expect(at('2026-06-02', grade('2026-05-03', 'S4'), reseal('2026-05-04', FIRST), grade('2026-05-20', 'S3'), reseal('2026-06-01', FIRST))[0]).toMatchObject({ life: 'proof-due', settled_by: nth(4) });
+    expect(at('2026-06-02', grade('2026-05-03', 'S4'), reseal('2026-05-04', FIRST), grade('2026-05-20', 'S3'), reseal('2026-06-01', FIRST))[0]).toMatchObject({
+      life: 'proof-due',
+      settled_by: nth(4),
+    });
   });
 
   it('is closed by a sound look without care, and a later bad look raises a new finding', () => {
@@ -67,13 +87,11 @@ describe('the life of a finding', () => {
   });
 
   it('keeps its care when the entry that raised it is withdrawn and a later look still shows it', () => {
-    const findings = at(
-      '2026-06-01',
-      grade('2026-05-03', 'S4'),
-      grade('2026-05-04', 'S4'),
-      reseal('2026-05-05', FIRST),
-      { on: '2026-05-06', kind: 'withdrawal', concerns: [nth(1)] },
-    );
+    const findings = at('2026-06-01', grade('2026-05-03', 'S4'), grade('2026-05-04', 'S4'), reseal('2026-05-05', FIRST), {
+      on: '2026-05-06',
+      kind: 'withdrawal',
+      concerns: [nth(1)],
+    });
     expect(findings.map((f) => [f.raised_by, f.life])).toEqual([[nth(2), 'proof-due']]);
   });
 

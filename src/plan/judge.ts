@@ -32,7 +32,12 @@ export type JudgedScene = {
 
 export type Judged = { readonly rig: Rig; readonly on: CivilDay; readonly scenes: ReadonlyMap<string, JudgedScene>; readonly findings: readonly Finding[] };
 
-const CARE: ReadonlySet<string> = new Set(kinds.filter((k) => k.group === 'care').map((k) => k.id));
+const PROOF = 'proof-seen';
+const GROUPS: ReadonlyMap<string, Naming['group']> = new Map(
+  kinds.flatMap((k): readonly [string, Naming['group']][] =>
+    k.id === PROOF ? [[k.id, 'proof']] : k.group === 'care' ? [[k.id, 'care']] : isDecision(k.id) ? [[k.id, 'decision']] : [],
+  ),
+);
 const rulesOf: ReadonlyMap<string, readonly Rule[]> = new Map(kinds.map((k) => [k.id, rules.filter((r) => r.reads.includes(k.id))]));
 const NONE: readonly Standing[] = [];
 
@@ -65,28 +70,49 @@ const gatherNamings = (state: State<Rig>): Map<string, Naming[]> => {
   const found = new Map<string, Naming[]>();
   for (const byKind of state.through.values()) {
     for (const [kind, list] of byKind) {
-      const care = CARE.has(kind);
-      if (!care && !isDecision(kind)) continue;
-      for (const standing of list) for (const [scene, naming] of namingsOf(standing, care, state)) found.set(scene, [...(found.get(scene) ?? []), naming]);
+      const group = GROUPS.get(kind);
+      if (group === undefined) continue;
+      for (const standing of list) for (const [scene, naming] of namingsOf(standing, group, state)) found.set(scene, [...(found.get(scene) ?? []), naming]);
     }
   }
-  for (const [scene, list] of found) if (list.length > 1) found.set(scene, list.sort((a, b) => byWhen(a.standing, b.standing)));
+  for (const [scene, list] of found)
+    if (list.length > 1)
+      found.set(
+        scene,
+        list.sort((a, b) => byWhen(a.standing, b.standing)),
+      );
   return found;
 };
 
-const namingsOf = (standing: Standing, care: boolean, state: State<Rig>): ReadonlyMap<string, Naming> => {
+const namingsOf = (standing: Standing, group: Naming['group'], state: State<Rig>): ReadonlyMap<string, Naming> => {
   const scenes = new Map<string, Naming>();
-  for (const concern of standing.entry.concerns ?? []) {
+  for (const concern of concernsOf(standing, state)) {
     const name = readName(concern);
     const stands = state.standing.get(name.entry);
     const scene = name.place === undefined ? stands && sceneOf(stands.place) : sceneOfName(name.place);
     if (scene === undefined) continue;
-    scenes.set(scene, { standing, care, names: [...(scenes.get(scene)?.names ?? []), stands ? name : { ...name, gone: true }] });
+    scenes.set(scene, { standing, group, names: [...(scenes.get(scene)?.names ?? []), stands ? name : { ...name, gone: true }] });
   }
   return scenes;
 };
 
-const judgeScene = (id: string, gathered: Gathered | undefined, namings: readonly Naming[], rigLists: readonly (readonly Standing[])[], rig: Rig, station: Station | undefined, on: CivilDay, ofRig: Scene['ofRig']): JudgedScene => {
+/** What an entry names; a proof that names a piece of care speaks of what that care named. */
+const concernsOf = (standing: Standing, state: State<Rig>): readonly string[] =>
+  (standing.entry.concerns ?? []).flatMap((concern) => {
+    const care = standing.entry.kind === PROOF ? state.standing.get(concern) : undefined;
+    return care && GROUPS.get(care.entry.kind) === 'care' ? (care.entry.concerns ?? []) : [concern];
+  });
+
+const judgeScene = (
+  id: string,
+  gathered: Gathered | undefined,
+  namings: readonly Naming[],
+  rigLists: readonly (readonly Standing[])[],
+  rig: Rig,
+  station: Station | undefined,
+  on: CivilDay,
+  ofRig: Scene['ofRig'],
+): JudgedScene => {
   const merged = new Map<string, readonly Standing[]>();
   const through = (kind: string): readonly Standing[] => {
     let list = merged.get(kind);
@@ -100,21 +126,40 @@ const judgeScene = (id: string, gathered: Gathered | undefined, namings: readonl
   const concerned = new Set<Rule>();
   for (const kind of gathered?.byKind.keys() ?? []) for (const rule of rulesOf.get(kind) ?? []) concerned.add(rule);
   const episodes: Episode[] = [];
-  for (const rule of concerned) episodes.push(...episodesOf(rule, inOrder(rule.reads.map(through).filter((l) => l.length > 0)), scene, namings));
+  for (const rule of concerned)
+    episodes.push(
+      ...episodesOf(rule, inOrder([...new Set([...rule.reads, ...(rule.provedBy ?? []), ...(rule.endedBy ?? [])])].map(through).filter((l) => l.length > 0)), scene, namings),
+    );
   const open = escalated(episodes, scene);
   const findings = open.map((e) => findingOf(e, namings, on));
-  const looks = inOrder([...concerned].flatMap((r) => r.reads).filter((k, i, all) => all.indexOf(k) === i).map(through)).filter((s) => !('side' in s.place) || s.place.side === 'outside');
-  const [looked, unseen] = [looks.at(-1), through('could-not-see').filter((s) => !('side' in s.place) || s.place.side === 'outside').at(-1)];
+  const looks = inOrder(
+    [...concerned]
+      .flatMap((r) => r.reads)
+      .filter((k, i, all) => all.indexOf(k) === i)
+      .map(through),
+  ).filter((s) => !('side' in s.place) || s.place.side === 'outside');
+  const [looked, unseen] = [
+    looks.at(-1),
+    through('could-not-see')
+      .filter((s) => !('side' in s.place) || s.place.side === 'outside')
+      .at(-1),
+  ];
   return { id, station, lists: gathered?.lists ?? [], namings, rigLists, episodes: open, findings, ...(looked ? { looked } : {}), ...(unseen ? { unseen } : {}) };
 };
 
 const sameStandings = (a: readonly Standing[], b: readonly Standing[]): boolean => a === b || (a.length === b.length && a.every((s, i) => s === b[i]));
-const sameLists = (a: readonly (readonly Standing[])[], b: readonly (readonly Standing[])[]): boolean => a.length === b.length && a.every((list, i) => sameStandings(list, b[i] ?? NONE));
+const sameLists = (a: readonly (readonly Standing[])[], b: readonly (readonly Standing[])[]): boolean =>
+  a.length === b.length && a.every((list, i) => sameStandings(list, b[i] ?? NONE));
 const sameNamings = (a: readonly Naming[], b: readonly Naming[]): boolean =>
   a.length === b.length &&
   a.every((n, i) => {
     const m = b[i];
-    return m !== undefined && n.standing === m.standing && n.names.length === m.names.length && n.names.every((x, j) => x.entry === m.names[j]?.entry && x.rule === m.names[j]?.rule && x.gone === m.names[j]?.gone);
+    return (
+      m !== undefined &&
+      n.standing === m.standing &&
+      n.names.length === m.names.length &&
+      n.names.every((x, j) => x.entry === m.names[j]?.entry && x.rule === m.names[j]?.rule && x.gone === m.names[j]?.gone)
+    );
   });
 
 const NO_NAMINGS: readonly Naming[] = [];
@@ -156,5 +201,14 @@ export const judgePlace = (rig: Rig, state: State<Rig>, on: CivilDay, scene: str
   const gathered = gather(state);
   const rigKinds = gathered.get('rig')?.byKind;
   const ofRig = (kind: string): readonly Standing[] => inOrder(rigKinds?.get(kind) ?? []);
-  return judgeScene(scene, gathered.get(scene), gatherNamings(state).get(scene) ?? NO_NAMINGS, [], rig, rig.stations.find((s) => s.id === scene), on, ofRig).findings;
+  return judgeScene(
+    scene,
+    gathered.get(scene),
+    gatherNamings(state).get(scene) ?? NO_NAMINGS,
+    [],
+    rig,
+    rig.stations.find((s) => s.id === scene),
+    on,
+    ofRig,
+  ).findings;
 };

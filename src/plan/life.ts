@@ -1,7 +1,7 @@
 import type { Standing } from '../logbook';
-import { byUrgency, ours, type Urgency } from '../terms';
+import { byUrgency, MARK_WORD, ours, type Urgency } from '../terms';
 import { type CivilDay, civilDay, parseDay, showDay } from '../units';
-import { type Episode, findingId, type Naming, names, proofDays, settles } from './episodes';
+import { type Episode, findingId, held, type Naming, names, proofDays, settles } from './episodes';
 import type { Because, Finding, Life } from './finding';
 import { byWhen } from './order';
 import { defect, remedy } from './trade';
@@ -11,9 +11,18 @@ const DECIDED: Readonly<Record<string, Life>> = { 'put-off': 'put-off', declined
 
 export const isDecision = (kind: string): boolean => kind in DECIDED;
 
-type Now = { readonly life: Life; readonly settled_by?: Standing; readonly due?: CivilDay; readonly closed?: CivilDay; readonly because: readonly Because[]; readonly handed?: boolean };
+type Now = {
+  readonly life: Life;
+  readonly settled_by?: Standing;
+  readonly due?: CivilDay;
+  readonly closed?: CivilDay;
+  readonly because: readonly Because[];
+  readonly judged?: Finding['judged'];
+};
 
-const LIFE_RULE = ours('a mended finding stays on the plan until a later look finds it sound; a decision is shown with the finding and lasts until its day, or until a look finds it worse');
+const LIFE_RULE = ours(
+  'a mended finding stays on the plan until a later look finds it sound; a decision is shown with the finding and lasts until its day, or until a look finds it worse',
+);
 
 const line = (text: string, entries: readonly Standing[]): Because => ({ text, entries: entries.map((s) => s.entry.id), source: LIFE_RULE });
 
@@ -36,46 +45,71 @@ const decided = (episode: Episode, decision: Standing, on: CivilDay): Now => {
   const said = `by ${decision.entry.by} on ${showDay(decision.day)}`;
   const worse = worseSince(episode, decision);
   if (worse) return { life: 'reopened', settled_by: worse, because: [line(`Found worse on ${showDay(worse.day)} than when it was decided about ${said}.`, [decision, worse])] };
-  const until = parseDay(String((decision.body as { until?: unknown }).until ?? ''));
-  if (life !== 'put-off' || until === undefined) return { life, settled_by: decision, because: [line(`${DECISION_WORDS[life] ?? 'Decided'} ${said}${why(decision)}.`, [decision])], handed: life === 'handed-over' };
-  if (on >= until) return { life: 'open', settled_by: decision, due: until, because: [line(`Put off until ${showDay(until)} ${said}; that day has come.`, [decision])] };
-  return { life, settled_by: decision, due: until, because: [line(`Put off until ${showDay(until)} ${said}${why(decision)}.`, [decision])] };
+  const body = decision.body as { readonly until?: string; readonly to?: string; readonly why?: string; readonly urgency?: Urgency | 'no-fault' };
+  const why = body.why === undefined || body.why === '' ? '' : `: ${body.why}`;
+  const until = body.until === undefined ? undefined : parseDay(body.until);
+  if (until !== undefined && on >= until)
+    return { life: 'open', settled_by: decision, due: until, because: [line(`Put off until ${showDay(until)} ${said}; that day has come.`, [decision])] };
+  if (until !== undefined) return { life, settled_by: decision, due: until, because: [line(`Put off until ${showDay(until)} ${said}${why}.`, [decision])] };
+  const judged = body.urgency === undefined ? undefined : { urgency: body.urgency, by: decision.entry.by };
+  const words =
+    life === 'handed-over'
+      ? `Handed to ${body.to ?? 'somebody else'}`
+      : life === 'declined'
+        ? 'Declined by the owner, recorded'
+        : `Judged otherwise, ${judgedWords(judged?.urgency)},`;
+  return { life, settled_by: decision, because: [line(`${words} ${said}${why}.`, [decision])], ...(judged ? { judged } : {}) };
 };
 
-const DECISION_WORDS: Readonly<Partial<Record<Life, string>>> = { 'put-off': 'Put off', declined: 'Declined by the owner, recorded', 'judged-otherwise': 'Judged otherwise', 'handed-over': 'Handed over' };
+const judgedWords = (urgency: Urgency | 'no-fault' | undefined): string => (urgency === undefined || urgency === 'no-fault' ? 'no fault' : MARK_WORD[urgency].toLowerCase());
 
-const why = (decision: Standing): string => {
-  const body = decision.body as { why?: unknown; to?: unknown };
-  const words = [typeof body.to === 'string' ? `to ${body.to}` : '', typeof body.why === 'string' && body.why !== '' ? body.why : ''].filter((w) => w !== '');
-  return words.length === 0 ? '' : `: ${words.join('; ')}`;
+const closedNow = (closed: NonNullable<Episode['closed']>): Now => {
+  const { by, life, care } = closed;
+  const base = { life, settled_by: by, closed: by.day } as const;
+  if (care && care === by) return { ...base, because: [line(`Another one was fitted on ${showDay(by.day)}.`, [by])] };
+  if (by.entry.kind === 'proof-seen')
+    return { ...base, because: [line(`Mended on ${showDay((care ?? by).day)}, and shown to hold on ${showDay(by.day)}.`, care ? [care, by] : [by])] };
+  if (care) return { ...base, because: [line(`Mended on ${showDay(care.day)}, and found sound on ${showDay(by.day)}.`, [care, by])] };
+  return { ...base, because: [line(`Found sound on ${showDay(by.day)}; no care is recorded.`, [by])] };
 };
 
 /** Where a finding stands after everything that was done and decided about it. */
 const now = (episode: Episode, namings: readonly Naming[], on: CivilDay): Now => {
+  if (episode.closed) return closedNow(episode.closed);
   const mine = namings.filter((n) => names(n, episode));
-  const cares = mine.filter((n) => settles(n, episode)).map((n) => n.standing);
-  const { closed } = episode;
-  if (closed) {
-    const care = cares.at(-1);
-    const text = closed.life === 'proved' ? `Found sound on ${showDay(closed.by.day)}, after it was mended on ${showDay((care ?? closed.by).day)}.` : `Found sound on ${showDay(closed.by.day)}; no care is recorded.`;
-    return { life: closed.life, settled_by: closed.by, closed: closed.by.day, because: [line(text, care ? [care, closed.by] : [closed.by])] };
-  }
+  const care = mine.filter((n) => settles(n, episode)).at(-1)?.standing;
   const last = episode.seen.at(-1);
-  const care = cares.at(-1);
-  if (care && last && byWhen(care, last) > 0) {
+  const failed = care && mine.find((n) => n.group === 'proof' && !held(n.standing) && byWhen(n.standing, care) >= 0)?.standing;
+  const again = (care && episode.seen.find((look) => byWhen(look, care) >= 0)) ?? failed;
+  if (care && last && !again) {
     const due = civilDay(care.day + proofDays(episode.verdict));
     const early = episode.early ? ` Looked at on ${showDay(episode.early.day)} and nothing found, too early to count.` : '';
-    return { life: 'proof-due', settled_by: care, due, because: [line(`Mended on ${showDay(care.day)}; a look from ${showDay(due)} shows whether it holds.${early}`, episode.early ? [care, episode.early] : [care])] };
+    return {
+      life: 'proof-due',
+      settled_by: care,
+      due,
+      because: [line(`Mended on ${showDay(care.day)}; a look from ${showDay(due)} shows whether it holds.${early}`, episode.early ? [care, episode.early] : [care])],
+    };
   }
-  const decision = mine.filter((n) => !n.care && (!care || byWhen(n.standing, care) > 0)).at(-1)?.standing;
-  const again = care && last ? episode.seen.find((look) => byWhen(look, care) >= 0) : undefined;
-  if (again && care && !(decision && byWhen(decision, again) > 0)) {
-    return { life: 'reopened', settled_by: again, because: [line(`Mended on ${showDay(care.day)}, and found again on ${showDay(again.day)}: the repair did not hold.`, [care, again])] };
-  }
-  const notEnough = mine.filter((n) => n.care && !settles(n, episode)).at(-1)?.standing;
-  const short = notEnough ? [line(`What was recorded as done on ${showDay(notEnough.day)} does not settle this.`, [notEnough])] : [];
+  const decision = mine.filter((n) => n.group === 'decision' && (!care || byWhen(n.standing, care) > 0)).at(-1)?.standing;
+  if (again && care && !(decision && byWhen(decision, again) > 0))
+    return {
+      life: 'reopened',
+      settled_by: again,
+      because: [line(`Mended on ${showDay(care.day)}, and found again on ${showDay(again.day)}: the repair did not hold.`, [care, again])],
+    };
   if (decision) return decided(episode, decision, on);
-  return { life: 'open', because: short };
+  const short = mine.filter((n) => n.group === 'care' && !settles(n, episode)).at(-1)?.standing;
+  return {
+    life: 'open',
+    because: short
+      ? [
+          line(short.entry.kind === 'covered' ? `Covered on ${showDay(short.day)}: a cover is not a repair.` : `What was done on ${showDay(short.day)} does not settle this.`, [
+            short,
+          ]),
+        ]
+      : [],
+  };
 };
 
 /** The finding that an episode amounts to on a day. */
@@ -98,11 +132,12 @@ export const findingOf = (episode: Episode, namings: readonly Naming[], on: Civi
     last_seen: last.day,
     title: verdict.title,
     urgency: verdict.urgency,
-    who: state.handed ? 'professional' : verdict.who,
+    who: state.life === 'handed-over' ? 'professional' : verdict.who,
     because: [...verdict.because, ...state.because],
     ...(worse_if === undefined ? {} : { worse_if }),
     life: state.life,
     ...(state.settled_by ? { settled_by: state.settled_by.entry.id } : {}),
+    ...(state.judged ? { judged: state.judged } : {}),
     ...(state.due === undefined ? {} : { due: state.due }),
     ...(state.closed === undefined ? {} : { closed: state.closed }),
     remedies,

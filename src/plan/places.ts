@@ -54,5 +54,4 @@ export const threads = (): ((place: Place) => string) => {
 };
 
 /** Does a look at `seen` also tell about `place`: the same place, or a stretch of the seam that was looked at as a whole. */
-export const covers = (seen: Place, place: Place): boolean =>
-  seen.at === 'station' && place.at === 'stretch' && seen.station === place.station && seen.side === place.side;
+export const covers = (seen: Place, place: Place): boolean => seen.at === 'station' && place.at === 'stretch' && seen.station === place.station && seen.side === place.side;

@@ -6,7 +6,7 @@ import type { Because, Finding } from './finding';
 export type Worked = { readonly worksheet: string; readonly inputs: Readonly<Record<string, number | string>> };
 
 export type Material = {
-  /** `lap-sealant`, `butyl-tape`, `cleaner` … a generic kind of product, never a brand. */
+  /** `lap-sealant-self-levelling`, `butyl-tape`, `cleaner` … a generic kind of product, never a brand. */
   readonly material: string;
   readonly words: string;
   readonly packages: number;
@@ -27,8 +27,13 @@ export type Job = {
   readonly minutes?: readonly [number, number];
   readonly must_be_true?: string;
   readonly prove?: string;
+  /** When it is for a professional after all. */
+  readonly hand_over?: string;
   readonly cautions: readonly string[];
   readonly materials: readonly Material[];
+  /** Materials and tools in the trade table's words. */
+  readonly needs?: string;
+  readonly tools?: string;
   readonly bead_m?: number;
 };
 
@@ -39,16 +44,41 @@ export type ReadyToRoll = {
 
 export type NextRound = { readonly on: CivilDay; readonly because: string; readonly source: Source };
 
+/** A station that nobody can vouch for: it could not be seen, or a full round passed it by. Never treated as sound. */
+export type NotSeen = {
+  /** not-seen + station + the entry that says so. */
+  readonly id: string;
+  readonly station: StationId;
+  /** The round on which it was not seen. */
+  readonly round?: EntryId;
+  readonly since: CivilDay;
+  readonly because: Because;
+};
+
+/** A recurring piece of care that is due, or was never recorded. */
+export type ServiceDue = {
+  readonly item: string;
+  readonly words: string;
+  readonly stations: readonly StationId[];
+  readonly due?: CivilDay;
+  readonly who: Who;
+  readonly because: Because;
+};
+
+/** Urgencies count findings, mended ones whose proof is due under watch; sound and not seen count stations. */
 export type Counts = Readonly<Record<Urgency | 'sound' | 'not-seen', number>>;
 
 /** The whole answer for one rig on one civil day. The same logbook and day give the same plan everywhere, byte for byte. */
 export type Plan = {
   readonly on: CivilDay;
+  /** Everything open, and what was proved within the last year. */
   readonly findings: readonly Finding[];
   readonly jobs: readonly Job[];
+  /** What to buy for all jobs that are one's own, on one visit. */
   readonly shopping: readonly Material[];
   readonly ready: ReadyToRoll;
-  readonly not_seen: readonly { readonly station: StationId; readonly because: Because }[];
+  readonly not_seen: readonly NotSeen[];
   readonly next_round: NextRound | undefined;
+  readonly service_due: readonly ServiceDue[];
   readonly counts: Counts;
 };

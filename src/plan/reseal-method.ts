@@ -45,9 +45,20 @@ export const methodOf = (station: Station | undefined, lastReseal: Standing | un
   const at = remediesAt(station);
   const chemistry = { entries, source: SEALANT_CHEMISTRY };
   if (seen.notAdhering) return { way: 'strip', remedies: at.strip, text: 'Sealant that does not stick is removed before resealing.', ...chemistry };
-  if (family === 'silicone') return { way: 'strip', remedies: at.strip, text: 'There is silicone here; nothing else sticks to it. Strip it, or prove the new product with a test patch first.', ...chemistry };
+  if (family === 'silicone')
+    return {
+      way: 'strip',
+      remedies: at.strip,
+      text: 'There is silicone here; nothing else sticks to it. Strip it, or prove the new product with a test patch first.',
+      ...chemistry,
+    };
   if (family === 'unknown' || family === 'other')
-    return { way: 'strip-or-test', remedies: [...at.strip, ...at.over.filter((r) => !at.strip.includes(r))], text: 'What it is sealed with is not known, which counts as silicone: strip it, or prove the new product with a test patch first.', ...chemistry };
+    return {
+      way: 'strip-or-test',
+      remedies: [...at.strip, ...at.over.filter((r) => !at.strip.includes(r))],
+      text: 'What it is sealed with is not known, which counts as silicone: strip it, or prove the new product with a test patch first.',
+      ...chemistry,
+    };
   if (seen.failed) return { way: 'strip', remedies: at.strip, text: 'A failed bead is stripped down to what it was laid on.', entries, source: PRACTICE };
   return {
     way: 'over',

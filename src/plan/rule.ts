@@ -17,6 +17,8 @@ export type Verdict = {
   readonly remedies?: readonly string[];
   readonly cautions?: readonly string[];
   readonly suspects?: readonly StationId[];
+  /** Seen under conditions that tell little: it does not make an earlier verdict of the same place less urgent. */
+  readonly weak?: boolean;
   /** Days after the care at which a look first counts as proof. [d] */
   readonly proof_days?: number;
 };
@@ -49,9 +51,15 @@ export type Rule = {
   /** One entry's body and what comes of it: read by the check and shown in the docs. */
   readonly example: { readonly kind: string; readonly body: Readonly<Record<string, unknown>>; readonly looks?: string; readonly gives: Urgency | 'sound' };
   readonly judge: (seen: Standing, scene: Scene) => readonly Verdict[];
-  /** Whether a look with no verdict for this key says that it is gone. Left out: it does. */
+  /** Kinds whose answer "sound" proves care about what this rule raised; for rules whose own kind has no such answer. */
+  readonly provedBy?: readonly string[];
+  /** Care after which the part is another one: it ends everything the rule had raised here, named or not. */
+  readonly endedBy?: readonly string[];
+  /** All kinds it reads speak of the same thing, so that a look of one answers for the others. */
+  readonly together?: boolean;
   /** Whether care that names a finding of this rule settles it. Left out: it does. */
   readonly settles?: (care: Standing, verdict: Verdict) => boolean;
+  /** Whether a look of the same kind with no verdict for this key says that it is gone. Left out: it does. */
   readonly closes?: (seen: Standing, key: string) => boolean;
 };
 

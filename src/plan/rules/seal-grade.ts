@@ -3,9 +3,10 @@ import type { Standing } from '../../logbook';
 import { type BodyOf, type Station, sooner, type Urgency, type Who } from '../../terms';
 import { showDay, showTyped } from '../../units';
 import type { Because } from '../finding';
+import { methodOf } from '../reseal-method';
 import { defineRule, type Scene, type Verdict } from '../rule';
 import { isA } from '../trade';
-import { methodOf } from '../reseal-method';
+import { REPAIRS } from './repairs';
 import { OPEN_SEAL, ROAD_WIND, SEAL_SCALE } from './sources';
 
 type Body = BodyOf<(typeof sealGrade)['fields']>;
@@ -26,7 +27,12 @@ const worse = (a: Grade, b: Grade): Grade => (ORDER.indexOf(a) >= ORDER.indexOf(
 /** A gap over half a millimetre is open by the scale itself, whatever grade was tapped. [m] */
 const OPEN_GAP_M = 0.0005;
 
-const DEFECT_WORDS: Readonly<Record<string, string>> = { 'cracked-through': 'crack right through', 'edge-lifts': 'edge lifts', 'not-adhering': 'does not stick', 'piece-missing': 'piece missing' };
+const DEFECT_WORDS: Readonly<Record<string, string>> = {
+  'cracked-through': 'crack right through',
+  'edge-lifts': 'edge lifts',
+  'not-adhering': 'does not stick',
+  'piece-missing': 'piece missing',
+};
 
 /** The least grade that what was ticked amounts to. */
 const gradeOf = (body: Body): Grade => {
@@ -113,4 +119,5 @@ export const sealGradeRule = defineRule({
   reads: ['seal-grade'],
   example: { kind: 'seal-grade', body: { grade: 'S4', defects: ['cracked-through'] }, looks: 'vent-hatch', gives: 'before-rain' },
   judge,
+  settles: (care) => REPAIRS.has(care.entry.kind),
 });

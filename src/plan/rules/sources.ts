@@ -3,7 +3,7 @@ import { sourceOf } from '../trade';
 
 /** Sources that several rules lean on. */
 export const PRACTICE = COMMON_PRACTICE;
-export const SEAL_SCALE = ours("our own scale S0 to S5, on the pattern of ISO 4628-1; not a published scale, to be tried by two people on one rig");
+export const SEAL_SCALE = ours('our own scale S0 to S5, on the pattern of ISO 4628-1; not a published scale, to be tried by two people on one rig');
 export const SEALANT_CHEMISTRY = sourceOf('SEALCHEM');
 export const OPEN_SEAL = COMMON_PRACTICE;
 export const ROAD_WIND = sourceOf('MOISTLK', 'about 433 Pa of wind pressure at 60 mph');

@@ -42,7 +42,13 @@ export const unnamed = (seen: Standing): Verdict => ({
   title: seen.entry.note ? `Something wrong: ${seen.entry.note}` : 'Something wrong, not yet named',
   urgency: 'this-season',
   who: 'yourself',
-  because: [{ text: `Recorded as wrong on ${showDay(seen.day)} without a name from the list of defects: its urgency could not be judged. Look again and name it.`, entries: [seen.entry.id], source: PRACTICE }],
+  because: [
+    {
+      text: `Recorded as wrong on ${showDay(seen.day)} without a name from the list of defects: its urgency could not be judged. Look again and name it.`,
+      entries: [seen.entry.id],
+      source: PRACTICE,
+    },
+  ],
   remedies: [],
 });
 
@@ -51,7 +57,8 @@ export const tradeDefectRule = defineRule({
   title: 'A defect of the trade table',
   says: 'A ticked defect has the urgency of its row, or that of the stricter ruling where there is one; escalations raise it where the same station shows what they name.',
   sources: [PRACTICE],
-  reads: ['look'],
+  reads: ['look', 'lamp-condition', 'latch-condition', 'awning-condition', 'slide-seal', 'underside-condition'],
+  endedBy: ['tyre-fitted'],
   example: { kind: 'look', body: { verdict: 'something-wrong', defects: ['window.weep-blocked'] }, looks: 'window', gives: 'this-season' },
   judge,
   // A later look that names other defects does not say that this one is gone; only "sound", or care and a look after it, does.

@@ -36,15 +36,19 @@ export const setPressure = (rig: Rig, station: Station | undefined): number | un
  * A reading against the set pressure carried to its own temperature and height.
  * Without a tyre temperature the tyre is taken to be as warm as when it was set, and the finding says so.
  */
-export const readTyre = (body: Body, rig: Rig, station: Station | undefined): TyreReading => {
+export const readTyre = (body: Partial<Body>, rig: Rig, station: Station | undefined): TyreReading => {
   const set = setPressure(rig, station);
   const set_temperature = rig.set_temperature_k ?? SET_TEMPERATURE_K;
   const set_altitude = rig.set_altitude_m ?? SET_ALTITUDE_M;
   const temperature = body.tyre_temperature?.si ?? set_temperature;
   const altitude = body.altitude?.si ?? set_altitude;
   const nothing = { should_show: undefined, share: undefined, run_flat: false, inputs: {}, assumed: body.tyre_temperature === undefined };
-  if (set === undefined) return nothing;
-  const should = gaugeAfterChange(gaugePascals(set), { temperature: kelvin(set_temperature), altitude: metres(set_altitude) }, { temperature: kelvin(temperature), altitude: metres(altitude) });
+  if (set === undefined || body.pressure === undefined) return nothing;
+  const should = gaugeAfterChange(
+    gaugePascals(set),
+    { temperature: kelvin(set_temperature), altitude: metres(set_altitude) },
+    { temperature: kelvin(temperature), altitude: metres(altitude) },
+  );
   if (!should.ok) return nothing;
   const found = runFlat(gaugePascals(body.pressure.si), should.value);
   return {
@@ -63,8 +67,7 @@ export const readTyre = (body: Body, rig: Rig, station: Station | undefined): Ty
   };
 };
 
-/** Care after which the tyre was at its set pressure. */
-const SET_RIGHT = ['tyre-fitted', 'pressure-set'] as const;
+const CARE = ['tyre-fitted', 'pressure-set', 'professional-work'] as const;
 
 /** What stands behind a reading: the last time the tyre was right, and a reading that counts as run flat and was not settled since. */
 type Behind = { readonly right: Standing | undefined; readonly flat: Standing | undefined; readonly parked: Standing | undefined };
@@ -75,13 +78,15 @@ const remembered = new WeakMap<Scene, ReadonlyMap<Standing, Behind>>();
 const behind = (scene: Scene): ReadonlyMap<Standing, Behind> => {
   const known = remembered.get(scene);
   if (known) return known;
-  const story = inOrder([scene.through('tyre-pressure'), ...SET_RIGHT.map(scene.through), scene.through('done-by-professional')].filter((l) => l.length > 0));
+  const story = inOrder([scene.through('tyre-pressure'), ...CARE.map(scene.through)].filter((l) => l.length > 0));
   const found = new Map<Standing, Behind>();
   let [right, flat]: (Standing | undefined)[] = [];
   for (const step of story) {
     if (step.entry.kind !== 'tyre-pressure') {
       if (flat && byTrade(step, flat)) flat = undefined;
-      if (SET_RIGHT.some((kind) => kind === step.entry.kind)) right = step;
+      const setTo = readTyre(step.body as Partial<Body>, scene.rig, scene.station).share;
+      if (step.entry.kind === 'pressure-set' && setTo !== undefined && setTo >= LOW_SHARE) right = step;
+      if (step.entry.kind === 'tyre-fitted') right = undefined;
       continue;
     }
     const read = readTyre(step.body as Body, scene.rig, scene.station);
@@ -96,7 +101,7 @@ const behind = (scene: Scene): ReadonlyMap<Standing, Behind> => {
 
 /** A new tyre, or a professional's work that names what this reading raised. */
 const byTrade = (care: Standing, flat: Standing): boolean =>
-  care.entry.kind === 'tyre-fitted' || (care.entry.kind === 'done-by-professional' && (care.entry.concerns ?? []).some((c) => c.startsWith('tyre-pressure/') || c === flat.entry.id));
+  care.entry.kind === 'tyre-fitted' || (care.entry.kind === 'professional-work' && (care.entry.concerns ?? []).some((c) => c.startsWith('tyre-pressure/') || c === flat.entry.id));
 
 /** First and last day of a stay; one that has not ended reaches as far as one looks. */
 const spanOf = (stay: Standing): readonly [from: CivilDay, to: CivilDay | undefined] => {
@@ -131,7 +136,13 @@ const judge = (seen: Standing, scene: Scene): readonly Verdict[] => {
         title: 'Pressure read, set pressure not known',
         urgency: 'watch',
         who: 'yourself',
-        because: [{ text: `${showTyped(body.pressure, 'gauge-pressure')} was read on ${showDay(seen.day)}, but the cold pressure to set on this axle is not recorded: it could not be judged. It stands on the rig's label.`, entries: here, source: PRACTICE }],
+        because: [
+          {
+            text: `${showTyped(body.pressure, 'gauge-pressure')} was read on ${showDay(seen.day)}, but the cold pressure to set on this axle is not recorded: it could not be judged. It stands on the rig's label.`,
+            entries: here,
+            source: PRACTICE,
+          },
+        ],
         remedies: [],
       },
     ];
@@ -141,7 +152,11 @@ const judge = (seen: Standing, scene: Scene): readonly Verdict[] => {
       {
         ...RUN_FLAT,
         because: [
-          { text: `On ${showDay(history.flat.day)} it was at or below 80 % of what it should show, and nobody has looked inside it since. Air does not cure that: ${showTyped(body.pressure, 'gauge-pressure')} on ${showDay(seen.day)} changes nothing.`, entries: [history.flat.entry.id, seen.entry.id], source: TYRE_80 },
+          {
+            text: `On ${showDay(history.flat.day)} it was at or below 80 % of what it should show, and nobody has looked inside it since. Air does not cure that: ${showTyped(body.pressure, 'gauge-pressure')} on ${showDay(seen.day)} changes nothing.`,
+            entries: [history.flat.entry.id, seen.entry.id],
+            source: TYRE_80,
+          },
           { text: 'A professional takes it off and looks inside. Do not add air.', entries: [history.flat.entry.id], source: TYRE_80 },
         ],
       },
@@ -183,7 +198,9 @@ const judge = (seen: Standing, scene: Scene): readonly Verdict[] => {
           entries: [seen.entry.id, right.entry.id, parked.entry.id],
           source: PARKED,
         },
-        ...(again.length > 0 ? [{ text: 'It has been this low before: a professional finds out why.', entries: [seen.entry.id, ...again.map((s) => s.entry.id)], source: PRACTICE }] : []),
+        ...(again.length > 0
+          ? [{ text: 'It has been this low before: a professional finds out why.', entries: [seen.entry.id, ...again.map((s) => s.entry.id)], source: PRACTICE }]
+          : []),
       ],
       defect: 'tyre.low',
       remedies: again.length > 0 ? ['tyre-pro'] : ['tyre-from-a-distance'],
@@ -194,7 +211,7 @@ const judge = (seen: Standing, scene: Scene): readonly Verdict[] => {
 
 const RUN_FLAT = { key: '', title: 'Tyre counts as run flat', urgency: 'before-moving', who: 'professional', defect: 'tyre.run-flat' } as const;
 
-const BY_TRADE: ReadonlySet<string> = new Set(['tyre-fitted', 'done-by-professional']);
+const BY_TRADE: ReadonlySet<string> = new Set(['tyre-fitted', 'professional-work']);
 
 export const tyrePressureRule = defineRule({
   id: 'tyre-pressure',
@@ -203,8 +220,14 @@ export const tyrePressureRule = defineRule({
   sources: [TYRE_80, LOW, PARKED],
   reads: ['tyre-pressure'],
   alsoReads: ['stay', 'leg'],
-  example: { kind: 'tyre-pressure', body: { pressure: { typed: '60', unit: 'psi', si: 413685.4 }, tyre_temperature: { typed: '20', unit: 'c', si: 293.15 } }, looks: 'tyre', gives: 'before-moving' },
+  example: {
+    kind: 'tyre-pressure',
+    body: { pressure: { typed: '60', unit: 'psi', si: 413685.4 }, tyre_temperature: { typed: '20', unit: 'c', si: 293.15 } },
+    looks: 'tyre',
+    gives: 'before-moving',
+  },
   judge,
   // A tyre that counts as run flat is not cured by air: only the trade settles it.
-  settles: (care, { defect }) => defect !== 'tyre.run-flat' || BY_TRADE.has(care.entry.kind),
+  settles: (care, { defect }) => BY_TRADE.has(care.entry.kind) || (defect !== 'tyre.run-flat' && care.entry.kind === 'pressure-set'),
+  endedBy: ['tyre-fitted'],
 });

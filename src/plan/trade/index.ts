@@ -1,3 +1,4 @@
+export * from './bonds';
 export * from './cautions';
 export * from './defects';
 export * from './looks';

@@ -4,10 +4,10 @@ import type { Urgency, Who } from '../../terms';
 export type Lean = readonly [key: string, covers?: string];
 
 /** Status is that of the first source; `extent` says how far it was read for this row. */
-export type Standing = { readonly sources: readonly Lean[]; readonly status: 'seen' | 'practice' | 'memory'; readonly extent: 'main' | 'part' | 'none' };
+export type Backing = { readonly sources: readonly Lean[]; readonly status: 'seen' | 'practice' | 'memory'; readonly extent: 'main' | 'part' | 'none' };
 
 /** What to look at, feel and measure at one kind of station, and how a sound one looks. */
-export type Look = Standing & {
+export type Look = Backing & {
   readonly id: string;
   /** The wider kind whose looks and defects also hold. */
   readonly also?: string;
@@ -20,7 +20,7 @@ export type Look = Standing & {
 };
 
 /** A typical defect at a kind of station. `worse_if` is for people; escalations are for rules. */
-export type Defect = Standing & {
+export type Defect = Backing & {
   readonly id: string;
   readonly name: string;
   readonly recognise?: string;
@@ -55,7 +55,7 @@ export type Escalation = {
   readonly if?: EscalationIf;
 };
 
-export type Remedy = Standing & {
+export type Remedy = Backing & {
   readonly id: string;
   readonly for: readonly string[];
   readonly steps: readonly string[];
@@ -70,9 +70,9 @@ export type Remedy = Standing & {
   readonly hand_over?: string;
 };
 
-export type Caution = Standing & { readonly id: string; readonly trigger: string; readonly warning: string; readonly do: string; readonly basis?: string };
+export type Caution = Backing & { readonly id: string; readonly trigger: string; readonly warning: string; readonly do: string; readonly basis?: string };
 
-export type ServiceItem = Standing & {
+export type ServiceItem = Backing & {
   readonly id: string;
   readonly item: string;
   readonly kinds: readonly string[];
@@ -88,7 +88,7 @@ export type ServiceItem = Standing & {
   readonly notes?: string;
 };
 
-export type SeasonItem = Standing & {
+export type SeasonItem = Backing & {
   readonly id: string;
   readonly phase: 'put-away' | 'mid-store' | 'bring-out';
   readonly order: number;

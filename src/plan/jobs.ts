@@ -1,0 +1,141 @@
+import type { State } from '../logbook';
+import type { Rig } from '../rig';
+import { type Station, type StationId, sooner, type Urgency } from '../terms';
+import { showDay } from '../units';
+import { type Finding, isOpen, isWork, takenAs } from './finding';
+import { byJobOrder } from './job-order';
+import type { Judged } from './judge';
+import { isRubberRoof, NO_PETROLEUM, packed, type Quantity, quantitiesOf } from './materials';
+import { sceneOf } from './places';
+import type { Job, Material } from './plan-types';
+import { type Method, methodOf } from './reseal-method';
+import { remedy } from './trade';
+
+/** Remedies that lay a bead. */
+const BEADS: ReadonlySet<string> = new Set(['reseal-roof-over', 'reseal-roof-strip', 'wall-top-bead', 'flange-refit', 'rebed-opening', 'corner-rebed']);
+/** The trade table's minutes are for one opening or about this much seam. [m] */
+const MINUTES_FOR_M = 3;
+const TO_FIVE = 5;
+
+type Planned = { readonly job: Job; readonly quantities: readonly Quantity[] };
+
+/**
+ * One job settles all findings of a place that one remedy puts right: the remedy is one of those of the most urgent finding,
+ * and of these the one that settles most.
+ */
+const grouped = (findings: readonly Finding[]): readonly (readonly [remedy: string | undefined, findings: readonly Finding[]])[] => {
+  const groups: (readonly [string | undefined, readonly Finding[]])[] = [];
+  let rest = [...findings];
+  for (let [first] = rest; first; [first] = rest) {
+    const lead = first;
+    const settledBy = (id: string): readonly Finding[] => rest.filter((f) => f.who === lead.who && f.remedies.includes(id));
+    const [best] = [...lead.remedies].sort((a, b) => settledBy(b).length - settledBy(a).length);
+    const mine = best === undefined ? [lead] : settledBy(best);
+    groups.push([best, mine]);
+    rest = rest.filter((f) => !mine.includes(f));
+  }
+  return groups;
+};
+
+const beadOf = (findings: readonly Finding[], station: Station | undefined): number | undefined => {
+  const stretches = findings.flatMap((f) => (f.place.at === 'stretch' ? [f.place.to_m - f.place.from_m] : []));
+  if (stretches.length === findings.length) return Math.round(stretches.reduce((a, b) => a + b, 0) * 1000) / 1000;
+  return station && station.bead_m > 0 ? station.bead_m : undefined;
+};
+
+const minutesFor = (minutes: readonly [number, number], bead_m: number | undefined): readonly [number, number] => {
+  const times = Math.max(1, (bead_m ?? 0) / MINUTES_FOR_M);
+  const round = (n: number): number => Math.ceil((n * times) / TO_FIVE) * TO_FIVE;
+  return times === 1 ? minutes : [round(minutes[0]), round(minutes[1])];
+};
+
+const titleOf = (findings: readonly Finding[]): string =>
+  findings
+    .map((f, i) => (i === 0 ? f.title : `${f.title.charAt(0).toLowerCase()}${f.title.slice(1)}`))
+    .filter((t, i, all) => all.indexOf(t) === i)
+    .join(', ');
+
+const jobOf = (scene: string, id: string | undefined, findings: readonly Finding[], station: Station | undefined, rig: Rig, method: Method | undefined): Planned => {
+  const [lead] = findings;
+  if (!lead) throw new Error('a job settles at least one finding');
+  const row = id === undefined ? undefined : remedy(id);
+  const who = findings.some((f) => f.who === 'professional') || row?.skill === 'professional' ? 'professional' : 'yourself';
+  const bead_m = id !== undefined && BEADS.has(id) ? beadOf(findings, station) : undefined;
+  const rubber = isRubberRoof(station, rig) && row !== undefined;
+  const quantities = who === 'professional' || id === undefined ? [] : quantitiesOf(id, station, rig, bead_m, method);
+  const cautions = [...new Set([...findings.flatMap((f) => f.cautions), ...(row?.cautions ?? [])])];
+  const job: Job = {
+    id: `job/${scene}/${id ?? `look:${lead.id.split('/')[0] ?? ''}`}${lead.who === 'professional' ? '/professional' : ''}`,
+    title: titleOf(findings),
+    ...(station ? { station: station.id } : lead.station === undefined ? {} : { station: lead.station }),
+    findings: findings.map((f) => f.id),
+    urgency: findings.map(takenAs).reduce(sooner),
+    who,
+    ...(id === undefined ? {} : { remedy: id }),
+    steps: row
+      ? [...(method && id !== undefined && BEADS.has(id) ? [method.text] : []), ...row.steps, ...(rubber ? [NO_PETROLEUM] : [])]
+      : [lead.because.at(-1)?.text ?? 'Look again at the next round.'],
+    ...(row ? { minutes: minutesFor(row.minutes, bead_m) } : {}),
+    ...(row?.must_be_true ? { must_be_true: row.must_be_true } : {}),
+    ...(row?.prove ? { prove: row.prove } : {}),
+    ...(row?.hand_over ? { hand_over: row.hand_over } : {}),
+    cautions,
+    materials: packed(quantities),
+    ...(row?.materials ? { needs: row.materials } : {}),
+    ...(row?.tools ? { tools: row.tools } : {}),
+    ...(bead_m === undefined ? {} : { bead_m }),
+  };
+  return { job, quantities };
+};
+
+/** A look that shows whether a repair holds: watched until its day, this season's work from then on. */
+const proofJob = (finding: Finding, on: number): Planned => {
+  const due = finding.due;
+  const urgency: Urgency = due !== undefined && on >= due ? 'this-season' : 'watch';
+  const row = finding.remedies.map(remedy).find((r) => r !== undefined);
+  return {
+    quantities: [],
+    job: {
+      id: `proof/${finding.id}`,
+      title: `Look whether the repair holds: ${finding.title.charAt(0).toLowerCase()}${finding.title.slice(1)}`,
+      ...(finding.station === undefined ? {} : { station: finding.station }),
+      findings: [finding.id],
+      urgency,
+      who: 'yourself',
+      steps: [...(due === undefined ? [] : [`From ${showDay(due)}.`]), row?.prove ?? 'Look again, and write down what you see.'],
+      cautions: finding.cautions.filter((c) => c === 'ladder' || c === 'roof'),
+      materials: [],
+    },
+  };
+};
+
+/** The job list, the most urgent first, and what to buy for all of it that is one's own work. */
+export const jobsOf = (judged: Judged, state: State<Rig>): { readonly jobs: readonly Job[]; readonly shopping: readonly Material[] } => {
+  const { rig, on } = judged;
+  const stations = new Map<StationId, Station>(rig.stations.map((s) => [s.id, s]));
+  const scenes = new Map<string, Finding[]>();
+  const proofs: Planned[] = [];
+  for (const finding of judged.findings) {
+    if (isWork(finding)) {
+      const scene = sceneOf(finding.place);
+      scenes.set(scene, [...(scenes.get(scene) ?? []), finding]);
+    } else if (isOpen(finding) && finding.life === 'proof-due') proofs.push(proofJob(finding, on));
+  }
+  const planned = [...scenes].flatMap(([scene, findings]) => {
+    const station = stations.get(scene);
+    const method = methodAt(station, findings, state);
+    return grouped(findings).map(([id, mine]) => jobOf(scene, id, mine, station, rig, method));
+  });
+  const all = [...planned, ...proofs];
+  return { jobs: all.map((p) => p.job).sort(byJobOrder), shopping: packed(all.flatMap((p) => p.quantities)) };
+};
+
+/** How the seal of a station is renewed, where one of its findings asks for that. */
+const methodAt = (station: Station | undefined, findings: readonly Finding[], state: State<Rig>): Method | undefined => {
+  if (!station || !findings.some((f) => f.remedies.some((r) => BEADS.has(r)))) return undefined;
+  const last = state.through.get(`station/${station.id}/outside`)?.get('resealed')?.at(-1);
+  return methodOf(station, last, {
+    failed: findings.some((f) => f.title === 'Seal failed'),
+    notAdhering: findings.some((f) => f.title === 'Seal does not stick' || (f.defect ?? '').endsWith('.not-adhering')),
+  });
+};

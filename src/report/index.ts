@@ -1,0 +1,2 @@
+export { planDocument } from './plan-document';
+export { planText } from './plan-text';

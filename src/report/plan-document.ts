@@ -1,0 +1,38 @@
+import type { Plan } from '../plan';
+import type { Rig } from '../rig';
+import { civilDay, isoDay } from '../units';
+
+/** Format and version of the plan as a file. A change that old readers would misread gets a new version. */
+const FORMAT = 'seamward-plan';
+const VERSION = 1;
+
+/** Parts of a plan that hold a civil day. */
+const DAYS: ReadonlySet<string> = new Set(['on', 'since', 'last_seen', 'due', 'closed']);
+
+/** Decimals to which numbers are written: finer than any source, coarse enough to be the same on every machine. */
+const DECIMALS = 6;
+
+const rounded = (n: number): number => {
+  if (!Number.isFinite(n)) throw new Error(`${n} cannot be written into a plan`);
+  const r = Number(n.toFixed(DECIMALS));
+  return r === 0 ? 0 : r;
+};
+
+/** The value with its keys in alphabetical order, days as text, numbers rounded, and nothing undefined. */
+const canonical = (value: unknown, key: string): unknown => {
+  if (typeof value === 'number') return DAYS.has(key) ? isoDay(civilDay(value)) : rounded(value);
+  if (Array.isArray(value)) return value.map((v) => canonical(v, key));
+  if (typeof value !== 'object' || value === null) return value;
+  const entries = Object.entries(value)
+    .filter(([, v]) => v !== undefined)
+    .sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0));
+  return Object.fromEntries(entries.map(([k, v]) => [k, canonical(v, k)]));
+};
+
+/**
+ * A plan as JSON text: the same plan gives the same bytes on the command line and in the browser.
+ *
+ * @returns  JSON in lines, keys in alphabetical order, days as `2026-05-03`, numbers rounded here and nowhere else, a line break at the end
+ */
+export const planDocument = (plan: Plan, rig: Rig): string =>
+  `${JSON.stringify({ format: FORMAT, version: VERSION, rig: canonical({ id: rig.id, name: rig.name, kind: rig.kind }, 'rig'), plan: canonical(plan, 'plan') }, null, 2)}\n`;

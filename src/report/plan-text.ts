@@ -1,0 +1,89 @@
+import { type Finding, isOpen, type Job, type Plan, type ReadyToRoll } from '../plan';
+import type { Rig } from '../rig';
+import { MARK_WORD, URGENCIES } from '../terms';
+import { type Preferences, show, showDay } from '../units';
+
+const WIDTH = 100;
+
+/** Wraps a line at blanks; what follows hangs under its first word. */
+const wrap = (text: string, indent: number): string => {
+  const hang = ' '.repeat(indent);
+  const lines: string[] = [];
+  let line = hang;
+  for (const word of text.split(' ')) {
+    if (line.length + word.length + 1 > WIDTH && line.trim() !== '') {
+      lines.push(line);
+      line = hang;
+    }
+    line += line.trim() === '' ? word : ` ${word}`;
+  }
+  return [...lines, line].join('\n');
+};
+
+const readyHead = (ready: ReadyToRoll): string =>
+  ready.answer === 'yes' ? 'Ready to roll: yes.' : ready.answer === 'no' ? 'Ready to roll: no, because' : 'Ready to roll: not known, because';
+
+/** Reasons shown before the rest is only counted. */
+const MOST_REASONS = 8;
+
+const readyText = (ready: ReadyToRoll): readonly string[] => [
+  readyHead(ready),
+  ...ready.because.slice(0, MOST_REASONS).map((b) => wrap(b.text, 2)),
+  ...(ready.because.length > MOST_REASONS ? [`  and ${ready.because.length - MOST_REASONS} more.`] : []),
+];
+
+const minutes = (job: Job): string => (job.minutes ? `, about ${job.minutes[0]} to ${job.minutes[1]} min` : '');
+
+const LIFE_WORDS: Readonly<Partial<Record<Finding['life'], string>>> = {
+  reopened: 'open again',
+  'put-off': 'put off',
+  declined: 'declined by the owner',
+  'judged-otherwise': 'judged otherwise',
+  'handed-over': 'handed over',
+  'proof-due': 'mended, proof due',
+};
+
+const jobText = (job: Job, number: number, plan: Plan, names: ReadonlyMap<string, string>, preferences: Preferences): readonly string[] => {
+  const findings = job.findings.flatMap((id) => plan.findings.find((f) => f.id === id) ?? []);
+  const where = job.station === undefined ? 'Rig' : (names.get(job.station) ?? job.station);
+  const lives = [...new Set(findings.flatMap((f) => LIFE_WORDS[f.life] ?? []))];
+  return [
+    wrap(`${number}. ${where}: ${job.title}${job.who === 'professional' ? ' [professional]' : ''}${lives.length === 0 ? '' : ` (${lives.join(', ')})`}${minutes(job)}`, 2),
+    ...findings.flatMap((f) => f.because.map((b) => wrap(`${b.text} [${b.source.text}]`, 6))),
+    ...(job.bead_m === undefined ? [] : [wrap(`Bead by practice: ${show(job.bead_m, 'length', preferences)}.`, 6)]),
+  ];
+};
+
+/** The plan as plain text for a terminal or a message. */
+export const planText = (plan: Plan, rig: Rig, preferences: Preferences): string => {
+  const names = new Map(rig.stations.map((s) => [s.id, s.name]));
+  const lines: string[] = [`${rig.name === '' ? 'Rig' : rig.name}, ${showDay(plan.on)}`, '', ...readyText(plan.ready)];
+  let number = 0;
+  for (const urgency of URGENCIES) {
+    const jobs = plan.jobs.filter((j) => j.urgency === urgency);
+    if (jobs.length === 0) continue;
+    lines.push('', `${MARK_WORD[urgency]} (${jobs.length})`);
+    for (const job of jobs) {
+      number += 1;
+      lines.push(...jobText(job, number, plan, names, preferences));
+    }
+  }
+  if (number === 0) lines.push('', 'No work stands on the plan.');
+  if (plan.shopping.length > 0) {
+    lines.push('', 'To buy, for one visit');
+    for (const m of plan.shopping) lines.push(wrap(`${m.packages} × ${m.package_words}: ${m.words}. ${m.because}`, 2));
+  }
+  if (plan.not_seen.length > 0) {
+    lines.push('', `Not seen (${plan.not_seen.length})`);
+    for (const n of plan.not_seen) lines.push(wrap(n.because.text, 2));
+  }
+  if (plan.next_round) lines.push('', wrap(`Next round: ${showDay(plan.next_round.on)}. ${plan.next_round.because} [${plan.next_round.source.text}]`, 0));
+  if (plan.service_due.length > 0) {
+    lines.push('', `Care due (${plan.service_due.length})`);
+    for (const s of plan.service_due) lines.push(wrap(`${s.because.text} [${s.because.source.text}]`, 2));
+  }
+  const { counts } = plan;
+  const open = plan.findings.filter(isOpen).length;
+  lines.push('', `${open} open ${open === 1 ? 'finding' : 'findings'}; ${counts.sound} stations sound, ${counts['not-seen']} not seen.`);
+  return `${lines.join('\n')}\n`;
+};
