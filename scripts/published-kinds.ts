@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { type JsonSchema, jsonSchema, kinds, readBody } from '../src/entries';
+import { type JsonSchema, jsonSchema, kinds, readBody, unitFor } from '../src/entries';
 import type { AnyKind, Entry, Field, KindGroup } from '../src/terms';
-import { type Preferences, quantities, showIn, usualUnit } from '../src/units';
+import { type Preferences, quantities, showIn } from '../src/units';
 
 /** What is published about the kinds of entries, made from their declarations: a schema for each, and one page for people. */
 export type Published = Readonly<Record<string, string>>;
@@ -23,7 +23,7 @@ const METRIC: Preferences = { system: 'metric', units: {} };
 const text = (schema: JsonSchema): string => `${JSON.stringify(schema, null, 2)}\n`;
 
 const spanText = (field: Extract<Field, { type: 'number' }>, limits: typeof field.limits): string => {
-  const units = [...new Set([usualUnit(field.quantity, METRIC), usualUnit(field.quantity, US)])];
+  const units = [...new Set([unitFor(field, METRIC), unitFor(field, US)])];
   return units.map((unit) => [limits.least, limits.most].flatMap((si) => (si === undefined ? [] : [showIn(si, field.quantity, unit)])).join(' to ')).join('; ');
 };
 

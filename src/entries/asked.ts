@@ -1,4 +1,5 @@
 import type { AnyKind, Field, Fields } from '../terms';
+import { type Preferences, usualUnit } from '../units';
 
 type Answers = Readonly<Record<string, unknown>>;
 
@@ -22,3 +23,7 @@ export const keepAsked = (fields: Fields, body: Answers): Answers => {
 
 /** The whole body that says “nothing wrong here”, for kinds that have one. */
 export const soundBody = (kind: AnyKind): Answers | undefined => (kind.sound ? { [kind.sound.field]: kind.sound.answer } : undefined);
+
+/** The unit that stands beside a number field at first: the person's own choice for the quantity, else the field's, else the usual one. */
+export const unitFor = (field: Extract<Field, { type: 'number' }>, preferences: Preferences): string =>
+  preferences.units[field.quantity] ?? field.units?.[preferences.system] ?? usualUnit(field.quantity, preferences);

@@ -49,7 +49,5 @@ const doubtOf = (key: string, field: Field, value: unknown): readonly Doubt[] =>
 };
 
 /** Everything in a readable body that should be asked about before it is kept. */
-export const doubts = (kind: AnyKind, body: Readonly<Record<string, unknown>>): readonly Doubt[] => [
-  ...Object.entries(kind.fields).flatMap(([key, field]) => doubtOf(key, field, body[key])),
-  ...(kind.doubt?.(body) ?? []).map((d) => ({ ...d, instead: [] })),
-];
+export const doubts = (kind: AnyKind, body: Readonly<Record<string, unknown>>): readonly Doubt[] =>
+  Object.entries(kind.fields).flatMap(([key, field]) => doubtOf(key, field, body[key]));

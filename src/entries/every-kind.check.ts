@@ -143,6 +143,7 @@ describe.each(kinds.map((kind) => [kind.id, kind] as const))('%s', (_id, kind) =
       }
       if (field.type === 'number') {
         expect(field.limits.least !== undefined && field.limits.most !== undefined, `${key} has limits`).toBe(true);
+        for (const unit of Object.values(field.units ?? {})) expect(quantities[field.quantity].units.map((u) => u.id)).toContain(unit);
         if (field.partner !== undefined) expect(kind.fields[field.partner]?.type).toBe('number');
         if (field.usual) {
           expect(field.usual.least ?? 0).toBeGreaterThanOrEqual(field.limits.least ?? 0);

@@ -133,7 +133,7 @@ export const asksAt = asksOf(kinds, look);
 /** What is wrong with an entry whose envelope was read by the logbook: its place, what it concerns, its body. Unknown kinds pass. */
 export const checkEntry = (entry: Entry): readonly Refusal[] => refuseEntry(kindById, entry);
 
-export { askedFields, isAsked, keepAsked, soundBody } from './asked';
+export { askedFields, isAsked, keepAsked, soundBody, unitFor } from './asked';
 export type { Asks, RoundForm } from './asks-at';
 export { type Doubt, doubts } from './doubts';
 export { bodyJsonSchema, type JsonSchema, jsonSchema } from './json-schema';

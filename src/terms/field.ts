@@ -1,5 +1,5 @@
 import type * as z from 'zod/mini';
-import type { Limits, QuantityId, Typed } from '../units';
+import type { Limits, QuantityId, Typed, UnitSystem } from '../units';
 
 export type Option = {
   readonly id: string;
@@ -25,8 +25,13 @@ export type Field =
   | (Common & {
       readonly type: 'number';
       readonly quantity: QuantityId;
-      readonly limits: Limits /** In SI. Outside it the person is asked whether figure and unit are right; never refused. */;
-      readonly usual?: Limits /** Field that is read together with it. */;
+      /** In SI. What cannot be: outside it is a refusal. */
+      readonly limits: Limits;
+      /** In SI. Outside it the person is asked whether figure and unit are right; never refused. */
+      readonly usual?: Limits;
+      /** Units in which this field is asked, where they are not the quantity's own: tread in 1/32 in. */
+      readonly units?: Readonly<Record<UnitSystem, string>>;
+      /** Field that is read together with it. */
       readonly partner?: string;
     })
   | (Common & { readonly type: 'text'; readonly most?: number })

@@ -47,8 +47,6 @@ export type Kind<Id extends string = string, F extends Fields = Fields, Subject 
   readonly repeatable: boolean;
   /** Cross-field checks beyond each field's own limits. */
   readonly refuse?: (body: Body) => readonly Refusal[];
-  /** What looks like a slip, beyond each field's usual range: asked before it is kept, never refused. */
-  readonly doubt?: (body: Body) => readonly Refusal[];
   readonly fold: Fold<Body, Subject>;
   /** The record in one line, in the person's units. */
   readonly line: (body: Body, preferences: Preferences) => string;

@@ -1,5 +1,5 @@
 import { defineKind, type Fields, type Side, type Station } from '../../../terms';
-import { line, wordOf, wordsOf } from '../../line';
+import { line, wordsOf } from '../../line';
 import { SOUND, verdict, WHEN_WRONG } from '../verdict';
 
 /** Ids are rows of the defects table. */
@@ -42,5 +42,5 @@ export const awningCondition = defineKind()({
   repeatable: true,
   fields,
   fold: { mode: 'latest' },
-  line: (body) => line(body.verdict === 'sound' ? 'whole, locked for the road' : wordOf(verdict.options, body.verdict), wordsOf(defects, body.defects)),
+  line: (body) => line(body.verdict === 'sound' ? 'whole, locked for the road' : (wordsOf(defects, body.defects) ?? 'something wrong')),
 });

@@ -1,5 +1,5 @@
 import { defineKind, type Fields } from '../../../terms';
-import { defectWords, line, wordOf } from '../../line';
+import { defectWords, line } from '../../line';
 import { SOUND, verdict, WHEN_WRONG } from '../verdict';
 
 const fields = {
@@ -53,5 +53,5 @@ export const look = defineKind()({
   repeatable: true,
   fields,
   fold: { mode: 'latest' },
-  line: (body) => line(wordOf(verdict.options, body.verdict), defectWords(body.defects)),
+  line: (body) => line(body.verdict === 'sound' ? 'sound' : (defectWords(body.defects) ?? 'something wrong')),
 });

@@ -20,7 +20,15 @@ const WHEN_NOT_FIRM = { field: 'deck', in: ['gives', 'soft'] } as const;
 const fields = {
   deck: { type: 'choice', label: 'The deck under the palm', options: deck },
   near: { type: 'choice', label: 'Where', options: near, optional: true, showIf: WHEN_NOT_FIRM },
-  across: { type: 'number', label: 'Widest extent', quantity: 'length', limits: span('length', 'm', 0, 15), optional: true, showIf: WHEN_NOT_FIRM },
+  across: {
+    type: 'number',
+    label: 'Widest extent',
+    quantity: 'length',
+    units: { us: 'in', metric: 'cm' },
+    limits: span('length', 'm', 0, 15),
+    optional: true,
+    showIf: WHEN_NOT_FIRM,
+  },
 } as const satisfies Fields;
 
 const isRoofArea = (station: Station, side: Side): boolean => side === 'outside' && station.group === 'area' && station.looks.startsWith('roof-');

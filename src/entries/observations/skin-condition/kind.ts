@@ -1,5 +1,5 @@
 import { defineKind, type Fields, type Side, type Station } from '../../../terms';
-import { line, readingIf, wordIn, wordOf, wordsOf } from '../../line';
+import { line, readingIf, wordIn, wordsOf } from '../../line';
 import { span } from '../../span';
 import { SOUND, verdict, WHEN_WRONG } from '../verdict';
 
@@ -25,7 +25,7 @@ const fields = {
   verdict,
   signs: { type: 'many', label: 'What you found', options: signs, optional: true, showIf: WHEN_WRONG },
   warmth: { type: 'choice', label: 'The skin was', options: warmth, optional: true, showIf: { field: 'signs', in: ['ripple', 'bubble', 'moves-under-hand'] } },
-  across: { type: 'number', label: 'Widest extent', quantity: 'length', limits: span('length', 'm', 0, 20), optional: true, showIf: WHEN_WRONG },
+  across: { type: 'number', label: 'Widest extent', quantity: 'length', units: { us: 'in', metric: 'cm' }, limits: span('length', 'm', 0, 20), optional: true, showIf: WHEN_WRONG },
 } as const satisfies Fields;
 
 /** A wall area as a station. */
@@ -47,7 +47,7 @@ export const skinCondition = defineKind()({
   fold: { mode: 'latest' },
   line: (body, preferences) =>
     line(
-      body.verdict === 'sound' ? 'flat and firm' : (wordsOf(signs, body.signs) ?? wordOf(verdict.options, body.verdict)),
+      body.verdict === 'sound' ? 'flat and firm' : (wordsOf(signs, body.signs) ?? 'something wrong'),
       readingIf('', body.across, 'length', preferences, ' across'),
       body.warmth === undefined ? undefined : wordIn(warmth, body.warmth) && `skin ${wordIn(warmth, body.warmth)}`,
     ),

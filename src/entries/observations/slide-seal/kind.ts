@@ -1,5 +1,5 @@
 import { defineKind, type Fields, type Side, type Station } from '../../../terms';
-import { line, wordOf, wordsOf } from '../../line';
+import { line, wordsOf } from '../../line';
 import { SOUND, verdict, WHEN_WRONG } from '../verdict';
 
 /** Ids are rows of the defects table. */
@@ -30,5 +30,5 @@ export const slideSeal = defineKind()({
   repeatable: true,
   fields,
   fold: { mode: 'latest' },
-  line: (body) => line(body.verdict === 'sound' ? 'supple, lies right' : wordOf(verdict.options, body.verdict), wordsOf(defects, body.defects)),
+  line: (body) => line(body.verdict === 'sound' ? 'supple, lies right' : (wordsOf(defects, body.defects) ?? 'something wrong')),
 });

@@ -17,6 +17,7 @@ const fields = {
     label: 'Tread depth',
     meaning: 'The shallowest of several places in the main grooves, not at the wear bars.',
     quantity: 'small-length',
+    units: { us: '32in', metric: 'mm' },
     limits: span('small-length', 'mm', 0, 60),
     usual: span('small-length', 'mm', 0, 20),
   },

@@ -1,5 +1,5 @@
 import { defineKind, type Fields, type Side, type Station } from '../../../terms';
-import { line, wordOf, wordsOf } from '../../line';
+import { line, wordsOf } from '../../line';
 import { SOUND, verdict, WHEN_WRONG } from '../verdict';
 
 /** Ids are rows of the defects table. */
@@ -45,5 +45,5 @@ export const undersideCondition = defineKind()({
   repeatable: true,
   fields,
   fold: { mode: 'latest' },
-  line: (body) => line(body.verdict === 'sound' ? 'nothing loose, wet or cracked' : wordOf(verdict.options, body.verdict), wordsOf(defects, body.defects)),
+  line: (body) => line(body.verdict === 'sound' ? 'nothing loose, wet or cracked' : (wordsOf(defects, body.defects) ?? 'something wrong')),
 });
