@@ -136,7 +136,7 @@ export const checkEntry = (entry: Entry): readonly Refusal[] => refuseEntry(kind
 export { askedFields, isAsked, keepAsked, soundBody, unitFor } from './asked';
 export type { Asks, RoundForm } from './asks-at';
 export { type Doubt, doubts } from './doubts';
-export { bodyJsonSchema, type JsonSchema, jsonSchema } from './json-schema';
+export { type JsonSchema, jsonSchema } from './json-schema';
 export { readBody } from './read-body';
 export { type ReadEntry, readEntry, refuseEntry, upcast } from './read-entry';
 export { SEALANTS, SURFACES } from './sealing';

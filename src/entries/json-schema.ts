@@ -45,7 +45,7 @@ const conditionsOf = (key: string, field: Field, fields: Fields): readonly JsonS
 };
 
 /** The body of a kind's newest version, as a schema for programs of other people. */
-export const bodyJsonSchema = (kind: AnyKind): JsonSchema => {
+const bodyJsonSchema = (kind: AnyKind): JsonSchema => {
   const entries = Object.entries(kind.fields);
   const required = entries.filter(([, field]) => !mayBeMissing(field)).map(([key]) => key);
   const conditions = entries.flatMap(([key, field]) => conditionsOf(key, field, kind.fields));
