@@ -1,4 +1,5 @@
 export * from './brands';
+export * from './figures';
 export * from './quantities';
 export * from './refusal';
 export * from './time';

@@ -53,10 +53,10 @@ export const parseInstant = (text: string): Instant | undefined => {
   if (!m) return undefined;
   const day = parseDay(m[1] ?? '');
   const [h, min, s] = [Number(m[2]), Number(m[3]), Number(m[4] ?? 0)];
-  if (day === undefined || h > 23 || min > 59 || s > 59) return undefined;
   const zone = m[6] ?? 'Z';
-  const sign = zone.startsWith('-') ? -1 : 1;
-  const offset = zone === 'Z' ? 0 : sign * (Number(zone.slice(1, 3)) * 60 + Number(zone.slice(4, 6)));
+  const [zoneH, zoneMin] = zone === 'Z' ? [0, 0] : [Number(zone.slice(1, 3)), Number(zone.slice(4, 6))];
+  if (day === undefined || h > 23 || min > 59 || s > 59 || zoneH > 23 || zoneMin > 59) return undefined;
+  const offset = (zone.startsWith('-') ? -1 : 1) * (zoneH * 60 + zoneMin);
   return instant(day * DAY_MS + ((h * 60 + min - offset) * 60 + s) * 1000 + Number(m[5] ?? 0) * 1000);
 };
 

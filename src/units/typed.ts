@@ -1,3 +1,4 @@
+import { readFigure } from './figures';
 import { fromSi, type QuantityId, quantities, toSi, type UnitSystem, unitOf } from './quantities';
 import { accept, type Refusal, type Result, refuse } from './refusal';
 
@@ -16,29 +17,6 @@ export type Preferences = {
 
 export const usualUnit = (quantity: QuantityId, preferences: Preferences): string => preferences.units[quantity] ?? quantities[quantity].usual[preferences.system];
 
-/** Reads `17.5`, `17,5`, `1 234`, `-3`; feet and inches as `24 ft 6 in`, `24' 6"`, `24-6`; inches as `3/8` or `1 1/2`. */
-const NUMBER = /^[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)$/;
-const FRACTION = /^(?:(\d+)[ -])?(\d+)\/(\d+)$/;
-const FEET_INCHES = /^(\d+)\s*(?:ft|'|′|-)\s*(?:(\d+(?:[.,]\d+)?)\s*(?:in|"|″)?)?$/i;
-
-const plain = (text: string): number => Number(text.replace(',', '.'));
-
-const figureOf = (text: string, unit: string): number | undefined => {
-  const t = text.trim().replace(/\u00a0|\u202f/g, ' ');
-  if (NUMBER.test(t)) return plain(t);
-  const grouped = t.replace(/(\d) (?=\d{3}\b)/g, '$1');
-  if (NUMBER.test(grouped)) return plain(grouped);
-  if (unit === 'in' || unit === 'ft') {
-    const f = FRACTION.exec(t);
-    if (f && Number(f[3]) > 0) return Number(f[1] ?? 0) + Number(f[2]) / Number(f[3]);
-  }
-  if (unit === 'ft') {
-    const m = FEET_INCHES.exec(t);
-    if (m) return Number(m[1]) + plain(m[2] ?? '0') / 12;
-  }
-  return undefined;
-};
-
 export type Limits = { readonly least?: number; readonly most?: number };
 
 /**
@@ -53,10 +31,15 @@ export type Limits = { readonly least?: number; readonly most?: number };
 export const readQuantity = (text: string, quantity: QuantityId, unit: string, limits: Limits = {}, path = quantity as string): Result<Typed> => {
   const u = unitOf(quantity, unit);
   const received = text.trim() === '' ? 'nothing' : `“${text.trim()}”`;
-  const figure = figureOf(text, unit);
-  if (figure === undefined || !Number.isFinite(figure))
-    return refuse({ code: 'not-a-number', path, expected: `a number in ${u.symbol || 'figures'}`, received, sentence: `${received} is not a number. Type figures, such as 17.5.` });
-  const si = toSi(figure, quantity, unit);
+  const read = readFigure(text, quantities[quantity], unit);
+  const wrong = (code: string, sentence: string): Result<never> => refuse({ code, path, expected: `a number in ${u.symbol || 'figures'}`, received, sentence });
+  if (!read.ok) {
+    if (read.why === 'two-meanings') return wrong('two-meanings', `${received} can be read in two ways. Leave out the comma for thousands, or type a point for decimals.`);
+    if (read.why === 'other-unit')
+      return wrong('other-unit', `${received} is in ${read.unit.symbol}, but the field is in ${u.symbol}. Choose the other unit, or type the figure in ${u.symbol}.`);
+    return wrong('not-a-number', `${received} is not a number. Type figures, such as 17.5.`);
+  }
+  const si = toSi(read.figure, quantity, unit);
   const outside = outsideLimits(si, quantity, unit, limits, path, received);
   return outside ? refuse(outside) : accept({ typed: text.trim(), unit, si });
 };
@@ -117,8 +100,13 @@ const feetInches = (si: number): string => {
   return ft === 0 ? `${sign}${rest} in` : `${sign}${ft} ft ${rest} in`;
 };
 
+/** Text that already says its unit: `24 ft 6 in`, `80 psi`. */
+const NAMES_ITS_UNIT = /[A-Za-z°%'"′″]/;
+
 /** What the person typed, with its unit: the record's own words. */
 export const showTyped = (value: Typed, quantity: QuantityId): string => {
-  const u = unitOf(quantity, value.unit);
-  return u.symbol === '' ? value.typed : u.symbol.startsWith('/') || u.symbol === '°' ? `${value.typed}${u.symbol}` : `${value.typed} ${u.symbol}`;
+  const { symbol } = unitOf(quantity, value.unit);
+  if (symbol === '' || NAMES_ITS_UNIT.test(value.typed)) return value.typed;
+  if (symbol.startsWith('/')) return value.typed.includes('/') ? `${value.typed} in` : `${value.typed}${symbol}`;
+  return symbol === '°' ? `${value.typed}${symbol}` : `${value.typed} ${symbol}`;
 };

@@ -1,5 +1,5 @@
 import { ageStanding, readDateCode, wholeMonths } from '../science';
-import { defineWorksheet, memory, seen } from '../terms';
+import { defineWorksheet, seen } from '../terms';
 import { accept, type CivilDay, isoDay, parseDay, refuse } from '../units';
 import { step } from './working';
 
@@ -65,7 +65,9 @@ export const tyreDateCode = defineWorksheet({
   },
   sources: [
     seen('64 FR 36807, 8 July 1999: four digits instead of three; van owner’s manual 2006, p. 197: since July 2000, 01 is the first full calendar week'),
-    memory('49 CFR 574.5(b)(3): weeks run Sunday to Saturday, the last may hold days of the next year'),
+    seen(
+      '49 CFR 574.5(b)(3), as quoted word for word in a public document: weeks run Sunday to Saturday, 01 is the first full one, the last may hold up to six days of the next year',
+    ),
     seen('Vehicle makers’ manuals: replace at 6 years; or a professional every year from 5 and out at 10. There is no US federal age limit.'),
   ],
   limits: [

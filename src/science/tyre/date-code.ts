@@ -66,7 +66,7 @@ const threeDigits = (text: string, digits: string): Result<DateCode> => {
  * @valid        codes since 1971; the newest year is this one; otherwise a refusal
  * @agrees       exactly with the 19 cases of cases/tyre.jsonl
  * @assumes      two-digit years are 2000 to 2099; a retreaded tyre's code dates the retread, not the casing
- * @source       1. 49 CFR 574.5 (64 FR 36807, 8 July 1999: from three to four digits); week rule from memory, unconfirmed
+ * @source       1. 49 CFR 574.5 (64 FR 36807, 8 July 1999: from three to four digits); week rule in 574.5(b)(3), read as quoted
  */
 export const readDateCode = (text: string, today: CivilDay): Result<DateCode> => {
   const digits = digitsOf(text);

@@ -11,7 +11,7 @@ const THURSDAY = 4;
  * @param week  1 to 53
  * @returns     its Sunday; undefined when that year has no such week
  * @agrees      exactly with six published or closed-form weeks, and with the weekdays of Date.UTC
- * @source      1. 49 CFR 574.5(b)(3); body text from memory, unconfirmed; "first full calendar week" read in a 2006 van manual, p. 197
+ * @source      1. 49 CFR 574.5(b)(3), read as quoted word for word in a public document: Sunday through Saturday, 01 the first full week, the last with up to six days of the next year; its own example: 0109 is 4 to 10 January 2009
  */
 export const weekStart = (year: number, week: number): CivilDay | undefined => {
   const newYear = dayOf(year, 1, 1);
