@@ -1,9 +1,18 @@
 export * from './describe';
 export { drawingFaults } from './drawing-faults';
+export * from './edit';
 export * from './faces';
+export * from './ladder-spots';
+export * from './loop';
+export * from './neighbour';
+export { areaOf, pointInside, shapeInside } from './outline';
 export * from './parts';
 export * from './rig';
 export * from './shapes';
 export * from './sizes';
+export * from './slide-conflicts';
 export * from './starting-layout';
 export { ARM_REACH_M, BEAD_DOWN_SIDES_M, beadLength, REACH_FROM_GROUND_M } from './station-facts';
+export * from './swing';
+export * from './upslope';
+export * from './walking-order';

@@ -1,6 +1,6 @@
 import type { FacePoint, Shape } from '../terms';
 import type { BaseLayout, Piece } from './base-layout';
-import { box, movedBy, pointsOf, rect, toMillimetre } from './shapes';
+import { box, centre, movedBy, pointsOf, rect, toMillimetre } from './shapes';
 import type { Sizes } from './sizes';
 
 /**
@@ -93,7 +93,11 @@ export const stretched = (pieces: readonly Piece[], s: Stretch, base: BaseLayout
     const before = pieces.find((p) => p.id === piece.within);
     if (!before) return piece;
     const [a, b] = [box(before.shape), box(host.shape)];
-    return { ...piece, shape: movedBy(piece.shape, (b.x0 + b.x1 - a.x0 - a.x1) / 2, (b.y0 + b.y1 - a.y0 - a.y1) / 2) };
+    // Where the host has grown, keep the distance to its nearer edge.
+    const [cx, cy] = centre(piece.shape);
+    const dx = cx < (a.x0 + a.x1) / 2 ? b.x0 - a.x0 : b.x1 - a.x1;
+    const dy = cy < (a.y0 + a.y1) / 2 ? b.y0 - a.y0 : b.y1 - a.y1;
+    return { ...piece, shape: movedBy(piece.shape, dx, dy) };
   });
 };
 
