@@ -1,10 +1,16 @@
+export * from './face-drawing';
 export * from './frame';
 export * from './ink';
 export * from './marks';
 export * from './net';
+export { drawingOf, partDrawings } from './parts';
+export * from './pictures';
+export * from './plots';
 export * from './primitives';
 export * from './rig-sheet';
 export * from './sheet-mark';
 export { NO_MARKS, type SheetMarks } from './sheet-marks';
 export * from './spoken';
+export { type StationOptions, stationDrawing } from './station-drawing';
 export * from './svg-text';
+export { type WheelPlanOptions, wheelPlan } from './wheel-plan';

@@ -14,7 +14,7 @@ export type InkStyle = {
 };
 
 /** What a colour is for; each theme has its own value. */
-type Tone = 'ink' | 'mute' | 'line' | 'faint' | 'paper' | 'accent' | 'wash' | 'sealant' | 'here' | 'stop' | 'moving' | 'rain' | 'season' | 'none';
+type Tone = 'ink' | 'mute' | 'line' | 'faint' | 'paper' | 'accent' | 'wash' | 'sealant' | 'here' | 'band' | 'stop' | 'moving' | 'rain' | 'season' | 'none';
 
 /** Fills of the urgencies grow lighter from the most to the least urgent, so that grey paper keeps their order. */
 const DESK: Record<Tone, string> = {
@@ -27,6 +27,7 @@ const DESK: Record<Tone, string> = {
   wash: '#F6E9F0',
   sealant: '#D9D8D2',
   here: '#8A1C5C',
+  band: '#F1F2F3',
   stop: '#5E0F1E',
   moving: '#A3260B',
   rain: '#3B82C4',
@@ -57,6 +58,7 @@ const NIGHT: Record<Tone, string> = {
   accent: '#FFE14A',
   wash: '#3A340F',
   sealant: '#4B4A45',
+  band: '#232427',
   stop: '#F4F4F2',
   moving: '#F4F4F2',
   rain: '#F4F4F2',
@@ -141,6 +143,7 @@ const RULES: Readonly<Record<Ink, Rule>> = {
   axis: lined('ink', 'none', 1, 1.6, 0.9),
   grid: lined('faint', 'none', 0.75, 1, 0.6),
   shade: filled('wash'),
+  band: filled('band'),
   data: lined('ink', 'none', 2, 3, 1.9),
   'data-thin': lined('ink', 'none', 1, 1.6, 0.9),
   'data-one': lined('accent', 'none', 2.4, 3.4, 2.6),

@@ -9,5 +9,6 @@ export const bothLengths = (m: number, preferences: Preferences): string => {
   return preferences.system === 'us' ? `${us} (${metric})` : `${metric} (${us})`;
 };
 
-/** A short length as it stands on a dimension line: `12.5 in` or `318 mm`. */
-export const shortLength = (m: number, preferences: Preferences): string => (preferences.system === 'us' ? `${figure(m / 0.0254, 1)} in` : `${figure(m * 1000, 0)} mm`);
+/** A length as it stands on a dimension line: `12.5 in` or `318 mm`; from 1.5 m on in feet or metres. */
+export const shortLength = (m: number, preferences: Preferences): string =>
+  m >= 1.5 ? show(m, 'length', preferences) : preferences.system === 'us' ? `${figure(m / 0.0254, 1)} in` : `${figure(m * 1000, 0)} mm`;

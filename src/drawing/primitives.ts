@@ -53,6 +53,7 @@ export const INKS = [
   'axis',
   'grid',
   'shade',
+  'band',
   'data',
   'data-thin',
   'data-one',

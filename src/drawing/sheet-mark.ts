@@ -2,7 +2,7 @@ import type { Finding, Plan } from '../plan';
 import type { Rig } from '../rig';
 import { byUrgency, MARK_WORD, type Mark, type Place, type StationId, stationOf } from '../terms';
 import type { Known } from './spoken';
-import { faceWords } from './spoken';
+import { faceWords, stationWords } from './spoken';
 
 /** One numbered mark: the number on the drawing is its place in the list. */
 export type SheetMark = {
@@ -31,8 +31,7 @@ export const whereWords = (rig: Rig, place: Place): string => {
   const id = stationOf(place);
   const station = id === undefined ? undefined : rig.stations.find((s) => s.id === id);
   if (station) {
-    const face = faceWords(rig, station.face);
-    const name = station.name.toLowerCase().startsWith(face.toLowerCase()) ? station.name : `${face}, ${station.name.charAt(0).toLowerCase()}${station.name.slice(1)}`;
+    const name = stationWords(rig, station);
     return 'side' in place && place.side === 'inside' ? `${name}, inside` : name;
   }
   if (place.at === 'point' || place.at === 'outline') return faceWords(rig, place.face, place.side);

@@ -20,18 +20,25 @@ export const faceWords = (rig: Rig, face: string, side: Side = 'outside'): strin
   return side === 'outside' ? f.name : `${f.name}, inside: ${lower(f.inside_name)}`;
 };
 
-/** A station without its face in front, when its name already begins with it. */
-const shortName = (station: Station, face: string): string =>
-  station.name.toLowerCase().startsWith(`${face.toLowerCase()}, `) ? station.name.slice(face.length + 2) : station.name;
+/**
+ * A station as the walk meets it: its face first, then its name without the face.
+ * `Curb side, window 2`; `Road side, tyre, front axle`; `Roof, skylight`.
+ */
+export const stationWords = (rig: Rig, station: Station): string => {
+  const face = faceWords(rig, station.face);
+  const own = lower(station.name);
+  const at = `, ${face.toLowerCase()}`;
+  const i = own.toLowerCase().indexOf(at);
+  const rest = i < 0 ? own : `${own.slice(0, i)}${own.slice(i + at.length)}`;
+  return rest.toLowerCase().startsWith(face.toLowerCase()) ? `${rest.charAt(0).toUpperCase()}${rest.slice(1)}` : `${face}, ${rest}`;
+};
 
 /**
  * What is said of a station: face, name, what is known, when it was last seen.
  * `Curb side, window 2, seal open, last seen 3 May 2026`.
  */
 export const stationLabel = (rig: Rig, station: Station, known?: Known): string => {
-  const face = faceWords(rig, station.face);
-  const name = lower(shortName(station, face));
   const said = known ? [lower(known.words ?? MARK_WORD[known.mark]), ...(known.professional ? ['for a professional'] : [])] : ['nothing recorded'];
   const seen = known?.last_seen === undefined ? [] : [`last seen ${showDay(known.last_seen)}`];
-  return [face, name, ...said, ...seen].join(', ');
+  return [stationWords(rig, station), ...said, ...seen].join(', ');
 };

@@ -58,5 +58,5 @@ export const svgText = (drawing: Drawing, { theme = 'desk', px = drawing.px, pap
   const name = inline ? ' aria-hidden="true"' : ` role="group" aria-label="${escapeText(drawing.title)}"`;
   const title = inline ? '' : `<title>${escapeText(drawing.title)}</title>`;
   const body = drawing.primitives.map((p) => element(p, px, theme, inline)).join('');
-  return `<svg xmlns="http://www.w3.org/2000/svg" ${size} viewBox="0 0 ${trim3(w)} ${trim3(h)}"${name} font-family="${escapeText(FONT_FAMILY)}" style="font-variant-numeric:tabular-nums">${title}\n${body}</svg>\n`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" ${size} viewBox="0 0 ${trim3(w)} ${trim3(h)}"${name} font-family="${escapeText(FONT_FAMILY)}">${title}\n${body}</svg>\n`;
 };
