@@ -90,9 +90,10 @@ export const verifier = ({ check, hash }: VerifyOptions = {}) => {
       const read: Result<Line> = readLine(text, check, hash);
       return read.ok ? take(read.value) : setAsideLine(text, read.refusals);
     },
-    unreadable: (): void => {
+    /** @param why  the bytes are no text, or there are more of them than any entry has */
+    unreadable: (why: 'no-text' | 'too-long'): void => {
       number += 1;
-      setAsideLine('', [{ code: 'not-text', path: '', expected: 'text in UTF-8', received: 'other bytes', sentence: 'This line holds bytes that are not text. It is damaged.' }]);
+      setAsideLine('', [why === 'no-text' ? NO_TEXT : TOO_LONG]);
     },
     /** @param broken  the last line did not end with a line break */
     end: (broken: boolean): Verification => {
@@ -117,6 +118,9 @@ export const verifier = ({ check, hash }: VerifyOptions = {}) => {
     },
   };
 };
+
+const NO_TEXT: Refusal = { code: 'not-text', path: '', expected: 'text in UTF-8', received: 'other bytes', sentence: 'This line holds bytes that are not text. It is damaged.' };
+const TOO_LONG: Refusal = { code: 'too-long', path: '', expected: 'one entry', received: 'a line without an end', sentence: 'This line is too long to be an entry.' };
 
 /** Without a byte order mark at the start and without the carriage return that some systems put before a line break: neither is part of the stored line. */
 const stripped = (raw: string, number: number): string => {
