@@ -2,5 +2,5 @@ export * from './air';
 export * from './geometry';
 export * from './sealant';
 export * from './tyre';
-export { holds, outsideValidity, type Validity } from './validity';
+export type { Validity } from './validity';
 export * from './wood';

@@ -49,6 +49,8 @@ export type Worksheet<Id extends string = string, I extends Inputs = Inputs, R e
   /** What it tells you, in trade words. */
   readonly tells: string;
   readonly inputs: I;
+  /** Inputs under their keys that give an answer: shown in help and docs, and where a page starts. */
+  readonly example: Readonly<Record<string, number | string>>;
   readonly results: Readonly<Record<R, Output>>;
   readonly calculate: (given: Given<I>) => Result<Outcome<R>>;
   readonly sources: readonly Source[];

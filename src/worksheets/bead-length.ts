@@ -9,6 +9,7 @@ export const beadLengthSheet = defineWorksheet({
   id: 'bead-length',
   title: 'Length of bead on an opening',
   tells: 'How much bead an opening takes when it is sealed as the trade does it.',
+  example: { rule: 'top-and-upper-sides', width_m: 0.76, height_m: 0.56 },
   inputs: {
     rule: { type: 'word', meaning: BEAD_PRACTICES.map((p) => `${p.rule}: ${p.words}`).join('; '), words: rules },
     outline: { type: 'word', meaning: 'outline of the flange', words: ['rect', 'circle'], otherwise: 'rect' },

@@ -12,6 +12,7 @@ export const beadSectionSheet = defineWorksheet({
   id: 'bead-section',
   title: 'Section of a bead',
   tells: 'How thick a bead is across, dry as wanted and wet as laid.',
+  example: { shape: 'cap', width_mm: 25, depth_mm: 6 },
   inputs: {
     shape: { type: 'word', meaning: BEAD_SHAPES.map((s) => `${s.id}: ${s.words}`).join('; '), words: shapes },
     width_mm: { type: 'number', quantity: 'small-length', unit: 'mm', meaning: 'width, leg of a fillet or diameter of a round bead', limits: { least: 0.0005, most: 0.15 } },

@@ -7,6 +7,7 @@ export const dewPointSheet = defineWorksheet({
   id: 'dew-point',
   title: 'Dew point',
   tells: 'How warm a surface must stay so that it is not wet with no leak at all.',
+  example: { dry_bulb_c: 25, relative_humidity_percent: 80 },
   inputs: {
     dry_bulb_c: {
       type: 'number',

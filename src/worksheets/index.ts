@@ -15,7 +15,7 @@ import { tyreRunFlat } from './tyre-run-flat';
 import { tyreSize } from './tyre-size';
 import { woodEquilibriumMoisture } from './wood-equilibrium-moisture';
 
-export { type Evaluation, evaluate, keysFor, resultOut, type Worked, work } from './evaluate';
+export { type Evaluation, evaluate, keysFor, type Worked, work } from './evaluate';
 
 /** Every calculation of the house, each declared once. The command line, the page behind a figure and the docs read this list. */
 export const worksheets: readonly AnyWorksheet[] = [

@@ -7,6 +7,7 @@ export const ladderSheet = defineWorksheet({
   id: 'ladder',
   title: 'Ladder length and foot distance',
   tells: 'How long a leaning ladder must be for an edge of this height, and how far out its foot stands.',
+  example: { landing_height_ft: 10 },
   inputs: {
     landing_height_m: {
       type: 'number',
@@ -47,7 +48,7 @@ export const ladderSheet = defineWorksheet({
         angle_deg: l.value.angle,
       },
       working: [
-        step('Angle of a ladder whose foot stands out a quarter of its working length', 'α = arccos(1/4)', '', showIn(l.value.angle, 'angle', 'deg')),
+        step('Angle of a ladder whose foot stands out a quarter of its working length', 'α = arccos(1/4)', '', `${put(l.value.angle, 'angle', 'deg', 1)}°`),
         step('Working length', 'L = H / sin α', `${m(H)} m / 0.968`, both(l.value.working_length)),
         step('Foot distance', 'f = L / 4', `${m(l.value.working_length)} m / 4`, both(l.value.foot_distance)),
         step('Shortest ladder', '(H + rails above) / sin α', `(${m(H)} m + ${m(R)} m) / 0.968`, both(l.value.least_length)),

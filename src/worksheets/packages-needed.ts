@@ -7,6 +7,7 @@ export const packagesNeeded = defineWorksheet({
   id: 'packages-needed',
   title: 'Packages of sealant needed',
   tells: 'How many cartridges to buy for a bead of this section and length.',
+  example: { section_mm2: 100, length_m: 23.2 },
   inputs: {
     section_mm2: { type: 'number', quantity: 'area', unit: 'mm2', meaning: 'section of the dry bead', limits: { least: 0.5e-6, most: 0.005 } },
     length_m: { type: 'number', quantity: 'length', unit: 'm', meaning: 'length of bead together', limits: { least: 0, most: 500 } },

@@ -7,6 +7,7 @@ export const pinMeterTemperatureSheet = defineWorksheet({
   id: 'pin-meter-temperature',
   title: 'Pin meter, corrected for the temperature of the wood',
   tells: 'What the meter would have shown had the wood been as warm as its calibration, so that cold and warm rounds can be compared.',
+  example: { reading_percent: 15, wood_temperature_c: 10 },
   inputs: {
     reading_percent: {
       type: 'number',

@@ -7,6 +7,7 @@ export const saturationPressureSheet = defineWorksheet({
   id: 'saturation-pressure',
   title: 'Saturation pressure of water vapour',
   tells: 'The most water vapour that air at this temperature can hold, as a pressure.',
+  example: { temperature_c: 25 },
   inputs: {
     temperature_c: {
       type: 'number',

@@ -7,6 +7,7 @@ export const standardAtmosphere = defineWorksheet({
   id: 'standard-atmosphere',
   title: 'Pressure of the standard atmosphere',
   tells: 'The pressure of the air at a height above sea level on a standard day.',
+  example: { altitude_m: 1500 },
   inputs: {
     altitude_m: { type: 'number', quantity: 'length', unit: 'm', meaning: 'height above sea level', limits: { least: atmosphereValidity.least, most: atmosphereValidity.most } },
   },

@@ -7,6 +7,7 @@ export const tapeRolls = defineWorksheet({
   id: 'tape-rolls',
   title: 'Rolls of tape needed',
   tells: 'How many rolls of bedding tape to buy for edges of this length.',
+  example: { length_m: 13.7 },
   inputs: {
     length_m: { type: 'number', quantity: 'length', unit: 'm', meaning: 'length of edges together', limits: { least: 0, most: 500 } },
     waste_percent: { type: 'number', quantity: 'share', unit: 'percent', meaning: 'on top, for corners and overlaps', limits: { least: 0, most: 1 }, otherwise: 15 },

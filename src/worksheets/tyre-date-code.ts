@@ -10,6 +10,7 @@ export const tyreDateCode = defineWorksheet({
   id: 'tyre-date-code',
   title: 'Date code of a tyre',
   tells: 'The week in which a tyre was made, how old it is today, and what makers advise at that age.',
+  example: { code: '3421', today: '2026-05-03' },
   inputs: {
     code: { type: 'text', meaning: 'the last group of the number that begins with DOT, or the whole number', example: '3416' },
     today: { type: 'text', meaning: 'today as year-month-day', example: '2026-05-03' },

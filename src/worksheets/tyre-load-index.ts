@@ -9,6 +9,7 @@ export const tyreLoadIndex = defineWorksheet({
   id: 'tyre-load-index',
   title: 'Load index and speed symbol',
   tells: 'The most one tyre may carry, alone and in a dual pair, and the speed for which it is rated.',
+  example: { service_description: '117/112N' },
   inputs: { service_description: { type: 'text', meaning: 'what stands behind the size: one index, or two with a slash, and the letter', example: '117/112N' } },
   results: {
     single_kg: { type: 'number', quantity: 'mass', unit: 'kg', meaning: 'load on a tyre alone', decimals: 0 },

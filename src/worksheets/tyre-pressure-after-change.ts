@@ -8,6 +8,7 @@ export const tyrePressureAfterChange = defineWorksheet({
   id: 'tyre-pressure-after-change',
   title: 'Tyre pressure after a change of temperature and height',
   tells: 'What the gauge should show now on a tyre that lost nothing since it was set.',
+  example: { set_pressure_psi: 80, set_temperature_f: 70, temperature_f: 20 },
   inputs: pressureInputs,
   results: {
     pressure_kpa: { type: 'number', quantity: 'gauge-pressure', unit: 'kpa', meaning: 'what the gauge should show now', decimals: 0 },

@@ -8,6 +8,7 @@ export const tyreRunFlat = defineWorksheet({
   id: 'tyre-run-flat',
   title: 'Tyre at or below 80 % of what it should show',
   tells: 'Whether a cold reading is so low that a tyre driven like this counts as run flat.',
+  example: { set_pressure_psi: 65, set_temperature_f: 68, temperature_f: 41, reading_psi: 46 },
   inputs: { ...pressureInputs, reading_kpa: readingInput },
   results: {
     at_or_below_80_percent: { type: 'text', meaning: 'yes or no' },

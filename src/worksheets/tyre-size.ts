@@ -18,6 +18,7 @@ export const tyreSize = defineWorksheet({
   id: 'tyre-size',
   title: 'Size of a tyre',
   tells: 'What the letters and figures of a tyre’s size say, and how large it is.',
+  example: { size: 'ST225/75R15 117/112N' },
   inputs: { size: { type: 'text', meaning: 'size as moulded, with load index and load range if they stand there', example: 'ST225/75R15 117/112N' } },
   results: {
     service: { type: 'text', meaning: 'passenger, metric, light-truck, special-trailer, temporary, commercial, truck or unmarked' },

@@ -7,6 +7,7 @@ export const woodEquilibriumMoisture = defineWorksheet({
   id: 'wood-equilibrium-moisture',
   title: 'Equilibrium moisture content of wood',
   tells: 'What sound, dry wood takes on by itself in air like this: the reading of a wall that does not leak.',
+  example: { temperature_c: 20, relative_humidity_percent: 65 },
   inputs: {
     temperature_c: {
       type: 'number',

@@ -40,6 +40,8 @@ describe.each(worksheets.map((w) => [w.id, w] as const))('%s', (id, worksheet) =
     for (const sentence of [worksheet.tells, ...worksheet.limits, ...worksheet.cautions]) expect(sentence).toMatch(/^[A-Z0].*[.]$/);
   });
 
+  it('answers its own example', () => expect(evaluate(worksheet, worksheet.example)).toMatchObject({ ok: true }));
+
   it('has keys that end in their units', () => {
     for (const [key, field] of [...inputsOf(worksheet), ...outputsOf(worksheet)]) {
       if (field.type !== 'number') continue;

@@ -23,7 +23,11 @@ export const tyreAgreements: readonly Agreement[] = [
     rows: 90,
     allowed: { by: 'ratio', most: 0.018, unit: '' },
     remark: 'The steps of the table are rounded preferred numbers: up to 1.7 % from the series. Most slipped digits would be far more.',
-    measure: (rows) => rows.map((r) => ({ label: `index ${r.load_index}`, expected: 45 * 10 ** (Number(r.load_index) / 80), got: Number(r.max_load_kg) })),
+    measure: (rows) =>
+      rows.map((r) => {
+        const load = loadOfIndex(Number(r.load_index));
+        return { label: `index ${r.load_index}`, expected: 45 * 10 ** (Number(r.load_index) / 80), got: load.ok ? load.value.load : 'refused' };
+      }),
   },
   {
     quantity: 'Speed of a speed symbol',

@@ -16,7 +16,7 @@ export const woodAgreements: readonly Agreement[] = [
     source: 'Wood Handbook, FPL-GTR-190 (2010), table 4-2, 30 to 200 °F, 5 to 95 %',
     table: 'src/science/wood/equilibrium-moisture.csv',
     rows: 342,
-    allowed: { by: 'difference', most: 0.1, unit: 'points of %' },
+    allowed: { by: 'difference', most: 0.1, unit: '% moisture' },
     remark: 'Printed to 0.1; the table was made in Fahrenheit, equation 4-5 is used in Celsius with rounded coefficients.',
     measure: (rows) =>
       rows.map((r) => {
@@ -27,7 +27,7 @@ export const woodAgreements: readonly Agreement[] = [
   {
     ...chart,
     quantity: 'Pin meter temperature correction, linear rule',
-    allowed: { by: 'difference', most: 1.1, unit: 'points of %' },
+    allowed: { by: 'difference', most: 1.1, unit: '% moisture' },
     remark: 'Two makers differ by a point: this is the uncertainty that goes with every corrected reading.',
     measure: (rows) =>
       rows.map((r) => {
@@ -38,7 +38,7 @@ export const woodAgreements: readonly Agreement[] = [
   {
     ...chart,
     quantity: 'Pin meter temperature correction, Pfaff and Garrahan',
-    allowed: { by: 'difference', most: 1.6, unit: 'points of %' },
+    allowed: { by: 'difference', most: 1.6, unit: '% moisture' },
     remark: 'Coefficients from memory, unconfirmed; this chart is what supports them.',
     measure: (rows) =>
       rows.map((r) => {
