@@ -107,3 +107,10 @@ describe('older versions', () => {
     expect(upcast(tyrePressure, 1, { pressure })).toEqual({ pressure });
   });
 });
+
+describe('hostile fields', () => {
+  it('named like what every object has are refused like any other', () => {
+    for (const text of ['{"grade":"S1","__proto__":{"defects":[]}}', '{"grade":"S1","constructor":1}', '{"grade":"S1","toString":1}', '{"__proto__":{"grade":"S1"}}'])
+      expect(readBody(sealGrade, JSON.parse(text)).ok, text).toBe(false);
+  });
+});
