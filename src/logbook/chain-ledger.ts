@@ -23,6 +23,8 @@ type Held = {
   highest: number;
   /** Highest counter that anyone names. */
   named: number;
+  /** What its last entry held from others: a head named by a thousand entries in a row is looked at once. */
+  heads: readonly Head[];
 };
 type Waiting = { readonly hash: Hash; readonly line: number };
 
@@ -36,9 +38,10 @@ export const chainLedger = () => {
   const hashes: HashColumn = hashColumn();
   /** The line of the file on which each row stood. */
   let lines = new Uint32Array(1024);
-  const chains = new Map<string, Held>();
+  const chains = new Map<RigId, Map<DeviceId, Held>>();
   /** What is claimed of an entry that has not gone by yet: by its next entry, or by another device. */
   const awaited = new Map<string, Waiting[]>();
+  const same = (row: number, hash: Hash): boolean => hashes.at(row) === hash;
   const breaches: Breach[] = [];
   let unlisted = 0;
   const note = (breach: Breach): void => {
@@ -47,14 +50,19 @@ export const chainLedger = () => {
   };
 
   const chainOf = (rig: RigId, device: DeviceId): Held => {
-    const key = JSON.stringify([rig, device]);
-    let chain = chains.get(key);
+    let devices = chains.get(rig);
+    if (devices === undefined) {
+      devices = new Map();
+      chains.set(rig, devices);
+    }
+    let chain = devices.get(device);
     if (chain === undefined) {
-      chain = { rig, device, rows: new Map(), highest: 0, named: 0 };
-      chains.set(key, chain);
+      chain = { rig, device, rows: new Map(), highest: 0, named: 0, heads: [] };
+      devices.set(device, chain);
     }
     return chain;
   };
+  const allChains = (): readonly Held[] => [...chains.values()].flatMap((devices) => [...devices.values()]);
 
   const breach = (chain: Held, counter: number, row: number, claim: Waiting & { readonly own: boolean }): Breach => {
     const { rig, device } = chain;
@@ -70,7 +78,7 @@ export const chainLedger = () => {
     chain.named = Math.max(chain.named, counter);
     const row = chain.rows.get(counter);
     if (row !== undefined) {
-      if (!hashes.same(row, hash)) note(breach(chain, counter, row, { hash, line, own }));
+      if (!same(row, hash)) note(breach(chain, counter, row, { hash, line, own }));
       return;
     }
     const k = key(chain, counter, own);
@@ -83,13 +91,10 @@ export const chainLedger = () => {
     if (awaited.size === 0) return;
     for (const own of [true, false]) {
       const k = key(chain, counter, own);
-      for (const waiting of awaited.get(k) ?? []) if (!hashes.same(row, waiting.hash)) note(breach(chain, counter, row, { ...waiting, own }));
+      for (const waiting of awaited.get(k) ?? []) if (!same(row, waiting.hash)) note(breach(chain, counter, row, { ...waiting, own }));
       awaited.delete(k);
     }
   };
-
-  /** Heads last compared for each device, so that one head named by a thousand entries is looked at once. */
-  const compared = new Map<Held, ReadonlyMap<DeviceId, Hash>>();
 
   return {
     breaches,
@@ -108,7 +113,7 @@ export const chainLedger = () => {
         lines = grown;
       }
       lines[row] = line;
-      if (earlier !== undefined && hashes.same(earlier, hash)) {
+      if (earlier !== undefined && same(earlier, hash)) {
         note({ code: 'repeated', rig, device, counter, line });
         return false;
       }
@@ -120,18 +125,17 @@ export const chainLedger = () => {
         settle(chain, counter, row);
       }
       if (entry.previous !== null) claim(chain, counter - 1, entry.previous, line, true);
-      if (entry.heads.length > 0) {
-        const before = compared.get(chain);
-        for (const head of entry.heads)
-          if (before?.get(head.device) !== head.hash && head.device !== device) claim(chainOf(rig, head.device), head.counter, head.hash, line, false);
-        compared.set(chain, new Map(entry.heads.map((h) => [h.device, h.hash])));
+      for (const head of entry.heads) {
+        const seen = chain.heads.some((h) => h.device === head.device && h.hash === head.hash && h.counter === head.counter);
+        if (!seen && head.device !== device) claim(chainOf(rig, head.device), head.counter, head.hash, line, false);
       }
+      chain.heads = entry.heads;
       return true;
     },
     /** Runs of entries that are not here, though a later one of the same device is, or another device names them. */
     gaps: (): readonly Breach[] => {
       const gaps: Breach[] = [];
-      for (const { rig, device, rows, named } of chains.values()) {
+      for (const { rig, device, rows, named } of allChains()) {
         let next = 1;
         for (const counter of [...[...rows.keys()].sort((a, b) => a - b), named + 1]) {
           if (counter > next) gaps.push({ code: 'gap', rig, device, from: next, to: counter - 1 });
@@ -141,7 +145,7 @@ export const chainLedger = () => {
       return gaps;
     },
     chains: (): readonly Chain[] =>
-      [...chains.values()]
+      allChains()
         .filter((c) => c.rows.size > 0)
         .map((c) => ({ rig: c.rig, device: c.device, entries: c.rows.size, head: { device: c.device, counter: c.highest, hash: hashes.at(c.rows.get(c.highest) ?? 0) } }))
         .sort((a, b) => (a.rig < b.rig || (a.rig === b.rig && a.device < b.device) ? -1 : 1)),

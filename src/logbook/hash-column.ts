@@ -1,3 +1,4 @@
+import { bytesToHex, hexToBytes } from '@noble/hashes/utils.js';
 import type { Hash } from '../terms';
 import { digestOfSorted } from './digest';
 
@@ -5,47 +6,58 @@ import { digestOfSorted } from './digest';
 export type HashColumn = {
   readonly add: (hash: Hash) => number;
   readonly at: (row: number) => Hash;
-  readonly same: (row: number, hash: Hash) => boolean;
   readonly size: () => number;
   /** Digest and number of the different hashes in rows from `from` on. */
   readonly digest: (from: number) => { readonly digest: Hash; readonly count: number };
 };
 
-const WORDS = 8;
-const DIGITS = 8;
+const BYTES = 32;
+/** A hash's first four bytes and its row fit one exact number up to this many rows. */
+const ROWS = 2 ** 21;
 
 export const hashColumn = (): HashColumn => {
-  let words = new Uint32Array(WORDS * 1024);
+  let bytes = new Uint8Array(BYTES * 1024);
   let size = 0;
-  const word = (hash: Hash, i: number): number => Number.parseInt(hash.slice(i * DIGITS, (i + 1) * DIGITS), 16);
-  const at = (row: number): Hash => {
-    let hash = '';
-    for (let i = 0; i < WORDS; i += 1) hash += (words[row * WORDS + i] ?? 0).toString(16).padStart(DIGITS, '0');
-    return hash;
+  const at = (row: number): Hash => bytesToHex(bytes.subarray(row * BYTES, (row + 1) * BYTES));
+  const compare = (a: number, b: number): number => {
+    for (let i = 0; i < BYTES; i += 1) {
+      const difference = (bytes[a * BYTES + i] ?? 0) - (bytes[b * BYTES + i] ?? 0);
+      if (difference !== 0) return difference;
+    }
+    return 0;
   };
+  const first = (row: number): number =>
+    ((bytes[row * BYTES] ?? 0) * 256 + (bytes[row * BYTES + 1] ?? 0)) * 65_536 + (bytes[row * BYTES + 2] ?? 0) * 256 + (bytes[row * BYTES + 3] ?? 0);
+
+  /** Rows in the order of their hashes: by the first four bytes as plain numbers, then the few that share those by the rest. */
+  const sorted = (from: number): Uint32Array => {
+    if (size > ROWS) return Uint32Array.from({ length: size - from }, (_, i) => from + i).sort(compare);
+    const keys = Float64Array.from({ length: size - from }, (_, i) => first(from + i) * ROWS + from + i).sort();
+    const rows = Uint32Array.from(keys, (key) => key % ROWS);
+    for (let i = 0; i + 1 < rows.length; ) {
+      let end = i + 1;
+      while (end < rows.length && first(rows[end] ?? 0) === first(rows[i] ?? 0)) end += 1;
+      if (end - i > 1) rows.subarray(i, end).sort(compare);
+      i = end;
+    }
+    return rows;
+  };
+
   return {
     add: (hash) => {
-      if ((size + 1) * WORDS > words.length) {
-        const grown = new Uint32Array(words.length * 2);
-        grown.set(words);
-        words = grown;
+      if ((size + 1) * BYTES > bytes.length) {
+        const grown = new Uint8Array(bytes.length * 2);
+        grown.set(bytes);
+        bytes = grown;
       }
-      for (let i = 0; i < WORDS; i += 1) words[size * WORDS + i] = word(hash, i);
+      bytes.set(hexToBytes(hash), size * BYTES);
       size += 1;
       return size - 1;
     },
     at,
-    same: (row, hash) => words[row * WORDS] === word(hash, 0) && at(row) === hash,
     size: () => size,
     digest: (from) => {
-      const compare = (a: number, b: number): number => {
-        for (let i = 0; i < WORDS; i += 1) {
-          const difference = (words[a * WORDS + i] ?? 0) - (words[b * WORDS + i] ?? 0);
-          if (difference !== 0) return difference;
-        }
-        return 0;
-      };
-      const rows = Uint32Array.from({ length: size - from }, (_, i) => from + i).sort(compare);
+      const rows = sorted(from);
       let count = 0;
       function* different(): Generator<Hash> {
         for (let i = 0; i < rows.length; i += 1) {
