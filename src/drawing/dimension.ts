@@ -4,6 +4,7 @@ import { bothLengths } from './length-words';
 import { flat, type Point } from './path';
 import { penOn } from './pen';
 import type { Primitive } from './primitives';
+import { widthOf } from './type-width';
 
 const p = penOn(flat);
 
@@ -35,13 +36,6 @@ export const dimension = (a: Point, b: Point, words: string, px: number, options
   const plate = upright ? p.box('plate', mx - size * 0.75, my - wide / 2, size * 1.5, wide) : p.box('plate', mx - wide / 2, my - size * 0.75, wide, size * 1.5);
   const text = upright ? p.text('text', mx + size * 0.36, my, words, size, 'middle', -90) : p.text('text', mx, my + size * 0.36, words, size, 'middle');
   return [...lines, plate, text];
-};
-
-/** Width of a line of type, near enough for plates and collisions: sans-serif figures and letters at their usual widths. */
-export const widthOf = (text: string, size: number, bold = false): number => {
-  let w = 0;
-  for (const c of text) w += /[iIljt.,:;'|()\s]/.test(c) ? 0.3 : /[mwMW%]/.test(c) ? 0.86 : /[A-Z]/.test(c) ? 0.68 : 0.556;
-  return w * size * (bold ? 1.06 : 1);
 };
 
 /**

@@ -1,7 +1,7 @@
 import type { Rig } from '../rig';
 import type { FaceId, FacePoint, Side, Station, StationId } from '../terms';
 import type { Preferences } from '../units';
-import { dimension, scaleBar, widthOf } from './dimension';
+import { dimension, scaleBar } from './dimension';
 import { around, type Bounds, boundsOf, boundsOn, type Frame, faceToSheet, ontoSheet, shifted } from './frame';
 import { bothLengths, US } from './length-words';
 import { frameAlone, hitchAhead, type Net } from './net';
@@ -15,6 +15,7 @@ import type { SheetMark } from './sheet-mark';
 import { NO_MARKS, numberedGroups, obstaclesOn, quietMarks, type SheetMarks } from './sheet-marks';
 import { drawFace, undercarriage } from './shell';
 import { faceWords } from './spoken';
+import { widthOf } from './type-width';
 
 export type FaceOptions = {
   readonly preferences?: Preferences;

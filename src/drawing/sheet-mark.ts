@@ -1,6 +1,7 @@
-import type { Finding, Plan } from '../plan';
+import { type Finding, isOpen, type Plan, takenAs } from '../plan';
 import type { Rig } from '../rig';
 import { byUrgency, MARK_WORD, type Mark, type Place, type StationId, stationOf } from '../terms';
+import type { CivilDay } from '../units';
 import type { Known } from './spoken';
 import { faceWords, stationWords } from './spoken';
 
@@ -21,9 +22,9 @@ export type SheetMark = {
 /** Findings that still stand, in order of urgency, then of since when, then as the plan has them. */
 export const standing = (plan: Plan): readonly Finding[] =>
   plan.findings
-    .filter((f) => f.life !== 'proved')
+    .filter(isOpen)
     .map((f, i) => ({ f, i }))
-    .sort((a, b) => byUrgency(a.f.urgency, b.f.urgency) || a.f.since - b.f.since || a.i - b.i)
+    .sort((a, b) => byUrgency(takenAs(a.f), takenAs(b.f)) || a.f.since - b.f.since || a.i - b.i)
     .map(({ f }) => f);
 
 /** `Road side, window 1`; a point is told by its face alone. */
@@ -47,7 +48,7 @@ export const numberedMarks = (rig: Rig, plan: Plan): readonly SheetMark[] => {
     const station = f.station ?? stationOf(f.place);
     return {
       id: f.id,
-      mark: f.urgency,
+      mark: takenAs(f),
       professional: f.who === 'professional',
       place: f.place,
       ...(station === undefined ? {} : { station }),
@@ -66,14 +67,15 @@ export const numberedMarks = (rig: Rig, plan: Plan): readonly SheetMark[] => {
 export const markLabel = (m: SheetMark): string =>
   `${m.number}, ${MARK_WORD[m.mark].toLowerCase()}: ${m.where}, ${m.what.charAt(0).toLowerCase()}${m.what.slice(1)}${m.professional ? ', for a professional' : ''}`;
 
-/** Each station's most urgent standing, with its words, from a plan and the session's marks. */
-export const knownFrom = (plan: Plan, marks: Readonly<Record<StationId, Mark>>): Readonly<Record<StationId, Known>> => {
+/** Each station's most urgent standing, with its words, from a plan, the session's marks and the days stations were last seen. */
+export const knownFrom = (plan: Plan, marks: Readonly<Record<StationId, Mark>>, seen: Readonly<Record<StationId, CivilDay>> = {}): Readonly<Record<StationId, Known>> => {
   const known: Record<StationId, Known> = {};
-  for (const [id, mark] of Object.entries(marks)) known[id] = { mark };
+  const day = (id: StationId): { readonly last_seen?: CivilDay } => (seen[id] === undefined ? {} : { last_seen: seen[id] });
+  for (const [id, mark] of Object.entries(marks)) known[id] = { mark, ...day(id) };
   for (const f of [...standing(plan)].reverse()) {
     const id = f.station ?? stationOf(f.place);
-    if (id !== undefined) known[id] = { mark: f.urgency, words: f.title, professional: f.who === 'professional' };
+    if (id !== undefined) known[id] = { mark: takenAs(f), words: f.title, professional: f.who === 'professional', last_seen: f.last_seen };
   }
-  for (const n of plan.not_seen) known[n.station] = known[n.station] ?? { mark: 'not-seen' };
+  for (const n of plan.not_seen) known[n.station] = known[n.station] ?? { mark: 'not-seen', ...day(n.station) };
   return known;
 };

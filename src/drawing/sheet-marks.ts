@@ -1,5 +1,4 @@
 import type { StationId } from '../terms';
-import { widthOf } from './dimension';
 import { drawMark } from './marks';
 import { frameFor } from './net';
 import { flat, type Point } from './path';
@@ -9,6 +8,7 @@ import type { Primitive } from './primitives';
 import { type Anchor, anchorOf, boxesOf, isArea, type Sheet } from './sheet';
 import { markLabel, type SheetMark } from './sheet-mark';
 import type { Known } from './spoken';
+import { widthOf } from './type-width';
 
 /** What is to be shown on a sheet: what is known of each station, and the numbered list. */
 export type SheetMarks = { readonly known: Readonly<Record<StationId, Known>>; readonly numbered: readonly SheetMark[] };

@@ -1,6 +1,6 @@
 import type { FaceId } from '../terms';
 import type { Preferences } from '../units';
-import { dimension, scaleBar, widthOf } from './dimension';
+import { dimension, scaleBar } from './dimension';
 import { type Bounds, boundsOf, boundsOn, faceToSheet } from './frame';
 import { bothLengths } from './length-words';
 import { frameFor, hitchAhead } from './net';
@@ -9,6 +9,7 @@ import { flat, type Point } from './path';
 import { penOn } from './pen';
 import type { Primitive } from './primitives';
 import { faceOf, type Sheet } from './sheet';
+import { widthOf } from './type-width';
 
 const p = penOn(flat);
 

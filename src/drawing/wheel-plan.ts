@@ -51,7 +51,7 @@ export const wheelPlan = (rig: Rig, options: WheelPlanOptions = {}): Drawing => 
   const top = WORDS_PX / px;
   const height = across + 2 * top;
   const names = far ? width / 2 : width - type * 0.3;
-  const X = (x: number): number => x - first + pad;
+  const xAt = (x: number): number => x - first + pad;
   const rowOf = (w: Wheel): number => {
     const t = w.axle.tyre_width_m;
     const out = w.inner ? t + 0.06 - w.axle.outer_edge_m : -w.axle.outer_edge_m;
@@ -59,7 +59,7 @@ export const wheelPlan = (rig: Rig, options: WheelPlanOptions = {}): Drawing => 
   };
   const treadOf = (w: Wheel): readonly Primitive[] => {
     const [d, t] = [w.axle.tyre_diameter_m, w.axle.tyre_width_m];
-    const [x, y] = [X(w.axle.x_m) - d / 2, rowOf(w)];
+    const [x, y] = [xAt(w.axle.x_m) - d / 2, rowOf(w)];
     const grooves = [0.28, 0.5, 0.72].map((k): readonly Point[] => [
       [x + d * 0.06, y + t * k],
       [x + d * 0.94, y + t * k],
@@ -68,7 +68,7 @@ export const wheelPlan = (rig: Rig, options: WheelPlanOptions = {}): Drawing => 
   };
   const groupOf = (w: Wheel): GroupPrimitive => {
     const [d, t] = [w.axle.tyre_diameter_m, w.axle.tyre_width_m];
-    const [x, y] = [X(w.axle.x_m), rowOf(w)];
+    const [x, y] = [xAt(w.axle.x_m), rowOf(w)];
     const mark = options.marks?.[w.station.id];
     const number = options.numbers?.[w.station.id];
     const said = [...(number === undefined ? [] : [String(number)]), ...(options.words?.[w.station.id] === undefined ? [] : [options.words[w.station.id] ?? ''])].join('  ');
@@ -88,7 +88,7 @@ export const wheelPlan = (rig: Rig, options: WheelPlanOptions = {}): Drawing => 
       ],
     };
   };
-  const beams = rig.axles.filter((a) => !a.host_vehicle).map((a) => p.box('fitting', X(a.x_m) - 0.05, top + a.tyre_width_m, 0.1, across - 2 * a.tyre_width_m));
+  const beams = rig.axles.filter((a) => !a.host_vehicle).map((a) => p.box('fitting', xAt(a.x_m) - 0.05, top + a.tyre_width_m, 0.1, across - 2 * a.tyre_width_m));
   const rails = [0.28, 0.72].map((k) => p.box('fitting', 0.1, top + across * k - 0.04, width - 0.2, 0.08));
   return {
     width,
