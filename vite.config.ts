@@ -1,6 +1,6 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
-import { contentPolicy, precacheList } from './apps/web/offline/build-plugins';
+import { contentPolicy, precacheList } from './apps/web/offline/build-plugins.ts';
 
 export default defineConfig({
   root: 'apps/web',

@@ -1,0 +1,188 @@
+/**
+ * The demo rig's story: invented from end to end, and marked as such on the screen.
+ * An ageing travel trailer stored outdoors with its curb side to the south: three years of rounds, a window that starts to leak,
+ * a reseal that does not hold, a roof seam that opens, a tyre that slowly loses air, sun on one side, and the care it was given.
+ */
+
+/** Picks a station by the part it is and the face it is on: the first that fits. */
+export type Pick = { readonly part: string; readonly face: string };
+
+/** What one round found at a station where it was not simply sound. */
+export type Found = { readonly pick: Pick; readonly side?: 'inside'; readonly kind: string; readonly body: Readonly<Record<string, unknown>>; readonly note?: string };
+
+/** A number as typed, to be read by `units`. */
+export type Figure = { readonly figure: readonly [text: string, quantity: string, unit: string] };
+export const figure = (text: string, quantity: string, unit: string): Figure => ({ figure: [text, quantity, unit] });
+
+export type Round = {
+  readonly begun: string;
+  readonly by: string;
+  /** Air and tyre temperature, as typed in °F. */
+  readonly air_f: string;
+  /** Cold pressures as typed in psi: road front, road rear, curb front, curb rear. */
+  readonly psi: readonly [string, string, string, string];
+  /** Pin readings in %, inside: below the window that comes to leak, and at the same height far from any opening. */
+  readonly pin: readonly [below: string, dry: string];
+  readonly found: readonly Found[];
+};
+
+export const LEAKING: Pick = { part: 'window-24x22', face: 'road' };
+export const ROOF_SEAM: Pick = { part: 'roof-front-termination', face: 'roof' };
+const VENT: Pick = { part: 'plumbing-vent-cap', face: 'roof' };
+const SKYLIGHT: Pick = { part: 'skylight', face: 'roof' };
+const ANTENNA: Pick = { part: 'antenna-base', face: 'roof' };
+const STEP: Pick = { part: 'entry-step', face: 'under' };
+const HATCH: Pick = { part: 'baggage-door', face: 'curb' };
+const ROOF_VENT: Pick = { part: 'roof-vent', face: 'roof' };
+const FRIDGE_VENT: Pick = { part: 'fridge-roof-vent', face: 'roof' };
+const UNDER: Pick = { part: 'frame-below', face: 'under' };
+
+const seal = (pick: Pick, grade: string, defects: readonly string[] = [], note?: string): Found => ({
+  pick,
+  kind: 'seal-grade',
+  body: defects.length > 0 ? { grade, defects } : { grade },
+  ...(note === undefined ? {} : { note }),
+});
+const wrong = (pick: Pick, kind: string, defects: readonly string[], more: Readonly<Record<string, unknown>> = {}): Found => ({
+  pick,
+  kind,
+  body: { verdict: 'something-wrong', defects, ...more },
+});
+const unseen = (pick: Pick, reason: string): Found => ({ pick, kind: 'could-not-see', body: { reason } });
+
+export const ROUNDS: readonly Round[] = [
+  {
+    begun: '2023-10-14T09:40:00-04:00',
+    by: 'Robin',
+    air_f: '61',
+    psi: ['65', '65', '65', '65'],
+    pin: ['11.0', '10.8'],
+    found: [seal(ROOF_SEAM, 'S1'), seal(LEAKING, 'S1'), seal(SKYLIGHT, 'S1'), unseen(ANTENNA, 'out-of-reach')],
+  },
+  {
+    begun: '2024-04-20T10:05:00-04:00',
+    by: 'Robin',
+    air_f: '66',
+    psi: ['64', '64', '64', '64'],
+    pin: ['11.4', '10.9'],
+    found: [seal(ROOF_SEAM, 'S1'), seal(LEAKING, 'S2'), seal(VENT, 'S2'), seal(SKYLIGHT, 'S1'), unseen(ANTENNA, 'out-of-reach')],
+  },
+  {
+    begun: '2024-10-12T09:30:00-04:00',
+    by: 'Robin',
+    air_f: '58',
+    psi: ['63', '62', '63', '63'],
+    pin: ['13.0', '10.7'],
+    found: [
+      seal(ROOF_SEAM, 'S2'),
+      seal(LEAKING, 'S3', [], 'Upper forward corner.'),
+      seal(VENT, 'S3', ['edge-lifts']),
+      seal(SKYLIGHT, 'S1'),
+      wrong(STEP, 'step-condition', ['step.stiff', 'step.paint-chipped']),
+      unseen(ANTENNA, 'out-of-reach'),
+    ],
+  },
+  {
+    begun: '2025-04-19T10:15:00-04:00',
+    by: 'Robin',
+    air_f: '64',
+    psi: ['65', '64', '65', '65'],
+    pin: ['12.6', '10.9'],
+    found: [seal(ROOF_SEAM, 'S2'), seal(SKYLIGHT, 'S2'), unseen(ANTENNA, 'out-of-reach')],
+  },
+  {
+    begun: '2025-10-11T09:20:00-04:00',
+    by: 'Robin',
+    air_f: '60',
+    psi: ['64', '62', '64', '64'],
+    pin: ['14.5', '11.0'],
+    found: [
+      seal(ROOF_SEAM, 'S2'),
+      seal(LEAKING, 'S2', [], 'Fine cracks again, a year after the reseal.'),
+      seal(SKYLIGHT, 'S2'),
+      { pick: ROOF_VENT, kind: 'sun-damage', body: { signs: ['fading', 'chalking'] } },
+      unseen(ANTENNA, 'out-of-reach'),
+    ],
+  },
+  {
+    begun: '2026-04-18T10:00:00-04:00',
+    by: 'Robin',
+    air_f: '63',
+    psi: ['65', '62', '65', '65'],
+    pin: ['18.2', '11.1'],
+    found: [
+      seal(ROOF_SEAM, 'S3', ['cracked-through']),
+      seal(LEAKING, 'S3', ['edge-lifts']),
+      seal(SKYLIGHT, 'S2'),
+      wrong(STEP, 'step-condition', ['step.rust', 'step.paint-chipped'], { rust_share: figure('4', 'share', 'percent') }),
+      { pick: ROOF_VENT, kind: 'sun-damage', body: { signs: ['chalking', 'cracking'] } },
+      unseen(ANTENNA, 'out-of-reach'),
+    ],
+  },
+  {
+    begun: '2026-10-03T09:10:00-04:00',
+    by: 'Robin',
+    air_f: '59',
+    psi: ['64', '54', '64', '63'],
+    pin: ['24.1', '11.0'],
+    found: [
+      seal(ROOF_SEAM, 'S4', ['cracked-through', 'edge-lifts'], 'Open over a hand’s width at the road-side end.'),
+      seal(LEAKING, 'S4', ['cracked-through', 'not-adhering'], 'The new bead has let go of the old one.'),
+      seal(SKYLIGHT, 'S3'),
+      { pick: LEAKING, side: 'inside', kind: 'inside-signs', body: { verdict: 'something-wrong', signs: ['stain'] }, note: 'Brown edge under the sill, forward corner.' },
+      wrong(STEP, 'step-condition', ['step.rust', 'step.paint-chipped'], { rust_share: figure('8', 'share', 'percent') }),
+      wrong(HATCH, 'latch-condition', ['lock-latch.no-hold']),
+      { pick: ROOF_VENT, kind: 'sun-damage', body: { signs: ['cracking', 'brittle'] } },
+      seal(FRIDGE_VENT, 'S2'),
+      unseen(ANTENNA, 'out-of-reach'),
+      unseen(UNDER, 'dark-or-dirty'),
+    ],
+  },
+];
+
+/** Care and decisions between the rounds. `settles` names the pick whose latest finding it is about. */
+export type Done = {
+  readonly at: string;
+  readonly by: string;
+  readonly kind: string;
+  readonly pick: Pick;
+  readonly settles?: true;
+  readonly body: Readonly<Record<string, unknown>>;
+  readonly note?: string;
+};
+
+export const DONE: readonly Done[] = [
+  {
+    at: '2024-10-19T11:30:00-04:00',
+    by: 'Robin',
+    kind: 'resealed',
+    pick: LEAKING,
+    settles: true,
+    body: {
+      removed: 'loose',
+      old: 'unknown',
+      cleaned_with: 'alcohol',
+      product_family: 'hybrid',
+      bead_length: figure('1.2', 'length', 'm'),
+      air_temperature: figure('57', 'temperature', 'f'),
+    },
+    note: 'Laid over the old bead.',
+  },
+  {
+    at: '2024-10-19T13:00:00-04:00',
+    by: 'Robin',
+    kind: 'resealed',
+    pick: VENT,
+    settles: true,
+    body: {
+      removed: 'all',
+      old: 'lap-self-levelling',
+      cleaned_with: 'alcohol',
+      product_family: 'lap-self-levelling',
+      bead_length: figure('0.5', 'length', 'm'),
+      air_temperature: figure('59', 'temperature', 'f'),
+    },
+  },
+  { at: '2024-10-19T14:10:00-04:00', by: 'Robin', kind: 'lubricated', pick: STEP, settles: true, body: { with_what: 'ptfe' } },
+  { at: '2026-05-02T10:30:00-04:00', by: 'Robin', kind: 'spot-painted', pick: STEP, settles: true, body: { done: ['sanded', 'primed', 'painted'] } },
+];
