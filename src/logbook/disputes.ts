@@ -1,4 +1,4 @@
-import type { EntryId, Hash } from '../terms';
+import type { DeviceId, EntryId, Hash } from '../terms';
 import { compareText } from './known-order';
 import type { Line } from './state';
 
@@ -34,6 +34,24 @@ const vouchedFor = (lines: readonly Line[]): ReadonlySet<Hash> => {
   return hashes;
 };
 
+/** Whether no id and no counter is there twice: so it is with every honest logbook, and then there is nothing to choose. */
+const isPlainlySorted = (lines: readonly Line[]): boolean => {
+  const ids = new Set<EntryId>();
+  const counters = new Map<DeviceId, Set<number>>();
+  for (const { entry } of lines) {
+    let used = counters.get(entry.device);
+    if (used === undefined) {
+      used = new Set();
+      counters.set(entry.device, used);
+    }
+    ids.add(entry.id);
+    used.add(entry.counter);
+  }
+  let places = 0;
+  for (const used of counters.values()) places += used.size;
+  return ids.size === lines.length && places === lines.length;
+};
+
 /**
  * Chooses between lines that share an id: the one that another line vouches for, else the one whose hash comes first.
  * Depends on the set of lines alone, not on their order.
@@ -41,6 +59,7 @@ const vouchedFor = (lines: readonly Line[]): ReadonlySet<Hash> => {
  * @param lines  each once
  */
 export const sortOut = (lines: readonly Line[]): Sorted => {
+  if (isPlainlySorted(lines)) return { read: lines, aside: [], disputes: [] };
   const byId = groupsOf(lines, (l) => l.entry.id);
   const read: Line[] = [];
   const aside: Line[] = [];

@@ -35,37 +35,45 @@ export const isoDay = (day: CivilDay): string => {
   return `${String(d.year).padStart(4, '0')}-${two(d.month)}-${two(d.day)}`;
 };
 
+const LAST_DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
+
+const lastDayOf = (year: number, month: number): number => (month === 2 && year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 29 : (LAST_DAYS[month - 1] ?? 0));
+
+/** The day, if the calendar has it. */
+const realDay = (year: number, month: number, day: number): CivilDay | undefined => (day >= 1 && day <= lastDayOf(year, month) ? dayOf(year, month, day) : undefined);
+
 const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
 
 /** Reads `2026-09-19`; undefined when no such day exists (30 February, month 13). */
 export const parseDay = (text: string): CivilDay | undefined => {
   const m = DAY.exec(text);
-  if (!m) return undefined;
-  const day = dayOf(Number(m[1]), Number(m[2]), Number(m[3]));
-  return isoDay(day) === text ? day : undefined;
+  return m ? realDay(Number(m[1]), Number(m[2]), Number(m[3])) : undefined;
 };
 
-const INSTANT = /^(\d{4}-\d{2}-\d{2})T(\d{2}):(\d{2})(?::(\d{2})(\.\d{1,3})?)?(Z|[+-]\d{2}:\d{2})$/;
+const INSTANT = /^(\d{4})-(\d{2})-(\d{2})T(\d{2}):(\d{2})(?::(\d{2})(\.\d{1,3})?)?(?:Z|([+-])(\d{2}):(\d{2}))$/;
 
-/** Reads an RFC 3339 instant; undefined when it names no real time. */
-export const parseInstant = (text: string): Instant | undefined => {
+type Moment = { readonly at: Instant; readonly day: CivilDay };
+
+const momentOf = (text: string): Moment | undefined => {
   const m = INSTANT.exec(text);
   if (!m) return undefined;
-  const day = parseDay(m[1] ?? '');
-  const [h, min, s] = [Number(m[2]), Number(m[3]), Number(m[4] ?? 0)];
-  const zone = m[6] ?? 'Z';
-  const [zoneH, zoneMin] = zone === 'Z' ? [0, 0] : [Number(zone.slice(1, 3)), Number(zone.slice(4, 6))];
+  const day = realDay(Number(m[1]), Number(m[2]), Number(m[3]));
+  const [h, min, s] = [Number(m[4]), Number(m[5]), Number(m[6] ?? 0)];
+  const [zoneH, zoneMin] = [Number(m[9] ?? 0), Number(m[10] ?? 0)];
   if (day === undefined || h > 23 || min > 59 || s > 59 || zoneH > 23 || zoneMin > 59) return undefined;
-  const offset = (zone.startsWith('-') ? -1 : 1) * (zoneH * 60 + zoneMin);
-  return instant(day * DAY_MS + ((h * 60 + min - offset) * 60 + s) * 1000 + Number(m[5] ?? 0) * 1000);
+  const offset = (m[8] === '-' ? -1 : 1) * (zoneH * 60 + zoneMin);
+  return { at: instant(day * DAY_MS + ((h * 60 + min - offset) * 60 + s) * 1000 + Number(m[7] ?? 0) * 1000), day };
 };
+
+/** Reads an RFC 3339 instant; undefined when it names no real time. */
+export const parseInstant = (text: string): Instant | undefined => momentOf(text)?.at;
 
 /** When something was so: an instant, or a span of civil days, both ends counted. */
 export type When = { readonly form: 'instant'; readonly at: Instant; readonly day: CivilDay } | { readonly form: 'span'; readonly from: CivilDay; readonly to: CivilDay };
 
 export const parseWhen = (text: string): When | undefined => {
-  const at = parseInstant(text);
-  if (at !== undefined) return { form: 'instant', at, day: parseDay(text.slice(0, 10)) ?? civilDay(0) };
+  const moment = momentOf(text);
+  if (moment !== undefined) return { form: 'instant', ...moment };
   const [a, b, more] = text.split('/');
   const from = parseDay(a ?? '');
   const to = parseDay(b ?? a ?? '');
