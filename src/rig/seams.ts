@@ -85,29 +85,27 @@ export const seamsCut = (pieces: readonly Piece[]): readonly Piece[] =>
 
 /** A rail runs from awning arm to awning arm; without two arms there is no awning to hold. */
 const LEAST_AWNING_M = 1.8;
+/** How far the rail runs past an arm, as in the typical layouts. [m] */
+const ARM_INSET_M = 0.05;
 const IS_AWNING = /^awning-(arm|rail|upper-bracket|lower-bracket)$/;
 
-export const awningFitted = (pieces: readonly Piece[]): readonly Piece[] => {
-  if (!pieces.some((p) => p.part === 'awning-arm')) return pieces;
-  const arms = pieces.filter((p) => p.part === 'awning-arm').map((p) => box(p.shape));
-  const [x0, x1] = [Math.min(...arms.map((a) => a.x0)), Math.max(...arms.map((a) => a.x1))];
+export const awningFitted = (pieces: readonly Piece[], outlines: ReadonlyMap<string, readonly FacePoint[]>): readonly Piece[] => {
+  const arms = pieces.filter((p) => p.part === 'awning-arm');
+  if (arms.length === 0) return pieces;
+  const boxes = arms.map((p) => box(p.shape));
+  const rail = pieces.find((p) => p.part === 'awning-rail');
+  const y = rail?.shape.form === 'lines' ? (rail.shape.lines_m[0]?.[0]?.[1] ?? 0) : 0;
+  const [left, right] = spanAt(outlines.get(arms[0]?.face ?? '') ?? [], y);
+  const x0 = Math.max(Math.min(...boxes.map((a) => a.x0)) - ARM_INSET_M, left);
+  const x1 = Math.min(Math.max(...boxes.map((a) => a.x1)) + ARM_INSET_M, right);
   if (arms.length < 2 || x1 - x0 < LEAST_AWNING_M) return pieces.filter((p) => !IS_AWNING.test(p.part));
   return pieces.map((p) => {
-    const y = p.part === 'awning-rail' && p.shape.form === 'lines' ? p.shape.lines_m[0]?.[0]?.[1] : undefined;
-    return y === undefined
-      ? p
-      : {
-          ...p,
-          shape: {
-            form: 'lines',
-            lines_m: [
-              [
-                [toMillimetre(x0 - 0.05), y],
-                [toMillimetre(x1 + 0.05), y],
-              ],
-            ],
-          },
-        };
+    if (p !== rail) return p;
+    const run: readonly FacePoint[] = [
+      [toMillimetre(x0), y],
+      [toMillimetre(x1), y],
+    ];
+    return { ...p, shape: { form: 'lines', lines_m: [run] } };
   });
 };
 

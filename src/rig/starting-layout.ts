@@ -37,6 +37,57 @@ const rounded = (slide: Slide): Slide => ({ ...slide, x_m: toMillimetre(slide.x_
  * @assumes        our own typical layouts, no real model; most part sizes are from memory, unconfirmed: measure yours
  */
 export const startingLayout = (answers: Answers): Result<StartingLayout> => {
+  const made = drawn(answers);
+  return made.ok || made.refusals[0]?.code !== 'cannot-be-drawn' ? made : blamed(answers, made);
+};
+
+type Blame = {
+  readonly field: 'tyre' | 'slides_road' | 'slides_curb' | 'axles';
+  readonly without: (answers: Answers) => Answers;
+  readonly expected: string;
+  readonly sentence: (given: string) => string;
+};
+
+/** Answers that may be what leaves no room, the easiest to put right first. */
+const BLAMES: readonly Blame[] = [
+  {
+    field: 'tyre',
+    without: ({ tyre: _, ...rest }) => rest,
+    expected: 'a tyre with room beside doors and lamps',
+    sentence: (given) => `Tyres ${given} leave no room for the doors and lamps beside the wheels at this length. Check the size on the sidewall, and the length.`,
+  },
+  {
+    field: 'slides_curb',
+    without: (answers) => ({ ...answers, slides_curb: 0 }),
+    expected: 'slide-outs that leave room for doors, wheels, lamps and exits',
+    sentence: (given) =>
+      `${given} slide-out${given === '1' ? '' : 's'} on the curb side leave${given === '1' ? 's' : ''} no room for the entry door or an exit at this length. Choose fewer, and add the rest as openings and seams.`,
+  },
+  {
+    field: 'slides_road',
+    without: (answers) => ({ ...answers, slides_road: 0 }),
+    expected: 'slide-outs that leave room for doors, wheels, lamps and exits',
+    sentence: (given) =>
+      `${given} slide-out${given === '1' ? '' : 's'} on the road side leave${given === '1' ? 's' : ''} no room for an exit at this length. Choose fewer, and add the rest as openings and seams.`,
+  },
+  {
+    field: 'axles',
+    without: ({ axles: _, ...rest }) => rest,
+    expected: 'axles that leave room for doors and lamps',
+    sentence: (given) => `${given} axles leave no room for the doors and lamps beside the wheels at this length. Check the number and the length.`,
+  },
+];
+
+/** Names the answer without which the drawing could be made, so that a person knows what to change. */
+const blamed = (answers: Answers, made: Result<StartingLayout>): Result<StartingLayout> => {
+  for (const { field, without, expected, sentence } of BLAMES) {
+    const given = answers[field];
+    if (given !== undefined && drawn(without(answers)).ok) return refuse({ code: 'no-room', path: field, expected, received: String(given), sentence: sentence(String(given)) });
+  }
+  return made;
+};
+
+const drawn = (answers: Answers): Result<StartingLayout> => {
   const sizes = sizesFrom(answers);
   if (!sizes.ok) return sizes;
   const base = baseLayout(answers.kind);
@@ -76,7 +127,10 @@ export const startingLayout = (answers: Answers): Result<StartingLayout> => {
   const everything = identified(own, [...more, ...along.values(), ...seamsOfCovering(answers, own, outlines, base, s)]);
   const fit = fitted(everything, outlines, slides);
   if (!fit.ok) return fit;
-  const pieces = seamsCut(awningFitted(fit.value.pieces));
+  const awned = awningFitted(fit.value.pieces, outlines);
+  const hadAwning = fit.value.pieces.some((p) => p.part === 'awning-arm');
+  const left_out = hadAwning && !awned.some((p) => p.part === 'awning-arm') ? [...fit.value.left_out, 'Awning'] : fit.value.left_out;
+  const pieces = seamsCut(awned);
 
   const faces = [...[...outlines.keys()].filter((id) => !onSlide(id)).map((id) => bodyFace(id, outlines.get(id) ?? [])), ...slideFaceList];
   const levels = {
@@ -110,7 +164,7 @@ export const startingLayout = (answers: Answers): Result<StartingLayout> => {
       received: first,
       sentence: `These answers do not make a sound drawing: ${first}. Change the sizes or the number of slide-outs, and move or add the rest by hand.`,
     });
-  return accept({ layout, left_out: fit.value.left_out });
+  return accept({ layout, left_out });
 };
 
 /** The layout alone. */

@@ -53,6 +53,9 @@ export const nearestEdge = (roof: readonly FacePoint[], shape: Shape): { readonl
 
 const DOOR = /^(entry-door|cab-door|van-.*-door|teardrop-door)/;
 
+/** A door's own step lifts the eye to its upper edge. */
+export const isReachedByItsStep = (part: string): boolean => DOOR.test(part);
+
 const UNDER_BUT_REACHED = /^(tyre|entry-step|step|sewer|tank-drain|drain|mud-flap|exhaust)/;
 
 /** From where it is reached: ours, by its top above ground and its distance from the roof's edge. */
@@ -62,8 +65,7 @@ export const reachOf = (
   at: { readonly face: FaceId; readonly shape: Shape; readonly part: string; readonly group: StationGroup },
 ): Reach => {
   if (at.face === 'under') return UNDER_BUT_REACHED.test(at.part) ? 'ground' : 'under';
-  // A door's own step lifts the eye to its upper edge.
-  if (at.face === 'tongue' || DOOR.test(at.part)) return 'ground';
+  if (at.face === 'tongue' || isReachedByItsStep(at.part)) return 'ground';
   const roofTop = at.face === 'roof';
   if (at.group === 'area') return roofTop && rig.levels.roof_top_m > REACH_FROM_GROUND_M ? 'ladder' : 'ground';
   if (topOf(rig, at.face, at.shape) <= REACH_FROM_GROUND_M) return 'ground';

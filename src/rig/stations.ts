@@ -1,4 +1,4 @@
-import type { FacePoint, Shape, Station, StationPart } from '../terms';
+import type { FacePoint, Reach, Shape, Station, StationPart } from '../terms';
 import type { Piece } from './base-layout';
 import { roofLooks, surfaceWord, wallLooks } from './covering';
 import { type Folded, folded } from './folding';
@@ -6,7 +6,7 @@ import { namesOf } from './naming';
 import { partOf } from './parts';
 import type { Answers, Axle, Face, Levels, Slide } from './rig';
 import { outlineLength, toMillimetre } from './shapes';
-import { beadLength, hingeOf, reachOf, topOf } from './station-facts';
+import { beadLength, hingeOf, isReachedByItsStep, reachOf, topOf } from './station-facts';
 
 export type Drawn = {
   readonly answers: Pick<Answers, 'skin' | 'construction' | 'roof'>;
@@ -61,6 +61,11 @@ const usualParts = (piece: Piece): readonly StationPart[] => {
   return [];
 };
 
+const FARTHEST: readonly Reach[] = ['under', 'roof', 'ladder', 'ground', 'inside'];
+
+/** A station is as hard to reach as its hardest part. */
+const hardest = (reaches: readonly Reach[]): Reach => FARTHEST.find((r) => reaches.includes(r)) ?? 'ground';
+
 const station = ({ host, parts, alike }: Folded, name: string, drawn: Drawn): Station => {
   const part = partOf(host.part);
   const all = [host, ...parts];
@@ -80,10 +85,9 @@ const station = ({ host, parts, alike }: Folded, name: string, drawn: Drawn): St
     bead_m: toMillimetre(all.reduce((sum, p) => sum + beadOf(p), 0)),
     outline_m: toMillimetre(counted.reduce((sum, p) => sum + outlineLength(p.shape), 0)),
     top_m: toMillimetre(Math.max(...all.map((p) => topOf(drawn, p.face, p.shape)))),
-    reach:
-      all
-        .map((p) => reachOf(drawn, roofOutline(drawn.faces), { face: p.face, shape: p.shape, part: p.part, group: part.group }))
-        .toSorted((a, b) => FARTHEST.indexOf(a) - FARTHEST.indexOf(b))[0] ?? 'ground',
+    reach: isReachedByItsStep(host.part)
+      ? 'ground'
+      : hardest(all.map((p) => reachOf(drawn, roofOutline(drawn.faces), { face: p.face, shape: p.shape, part: p.part, group: part.group }))),
     sealed_with: 'unknown',
     sealed_to: surfaceWord(host.face, drawn.answers.skin, drawn.answers.roof),
     last_sealed: 'unknown',
@@ -98,9 +102,6 @@ const station = ({ host, parts, alike }: Folded, name: string, drawn: Drawn): St
     ...(host.within === undefined ? {} : { within: host.within }),
   };
 };
-
-/** A station is as hard to reach as its hardest part. */
-const FARTHEST: readonly string[] = ['under', 'roof', 'ladder', 'ground', 'inside'];
 
 const AREAS: readonly (readonly [face: RegExp, part: string])[] = [
   [/^(curb|road|front|rear|step)$|-outer$/, 'wall-skin'],

@@ -53,6 +53,7 @@ const skinFirst = (p: Placed): number => (p.station.group === 'area' ? 0 : 1);
 
 const byWalk = (a: Placed, b: Placed): number =>
   wallOrder(a.wall) - wallOrder(b.wall) ||
+  skinFirst(a) - skinFirst(b) ||
   onTheWay(a.wall, a.along) - onTheWay(b.wall, b.along) ||
   box(b.station.shape).y1 - box(a.station.shape).y1 ||
   (a.station.id < b.station.id ? -1 : 1);
