@@ -32,11 +32,11 @@ const finite = (key: string, value: unknown): unknown => {
   return value;
 };
 
-/** An entry as one line of JSON, without the line break. */
+/** An entry as one line of JSON, without the line break. Unicode's own line and paragraph separators are escaped: some readers break lines there. */
 export const writeLine = (entry: Entry): string => {
   const parts: Record<string, unknown> = {};
   for (const key of PARTS) if (entry[key] !== undefined) parts[key] = entry[key];
-  return JSON.stringify(parts, finite);
+  return JSON.stringify(parts, finite).replace(/[\u2028\u2029]/g, (c) => (c === '\u2028' ? '\\u2028' : '\\u2029'));
 };
 
 /** SHA-256 over bytes, in lower-case hexadecimal. FIPS 180-4; synchronous, so that a database transaction is not left while it is worked out. */

@@ -63,7 +63,7 @@ export const deeds = (most = 40): fc.Arbitrary<readonly Deed[]> =>
 
 export const RIG = 'rig-1';
 const uuid = (n: number): string => `00000000-0000-7000-8000-${n.toString(16).padStart(12, '0')}`;
-const time = (hour: number): string => `${isoDay(civilDay(dayOf(2026, 1, 1) + Math.floor(hour / 24)))}T${String(((hour % 24) + 24) % 24).padStart(2, '0')}:00:00Z`;
+export const time = (hour: number): string => `${isoDay(civilDay(dayOf(2027, 1, 1) + Math.floor(hour / 24)))}T${String(((hour % 24) + 24) % 24).padStart(2, '0')}:00:00Z`;
 const places: readonly Place[] = [
   { at: 'rig' },
   { at: 'station', station: 'window', side: 'outside' },
@@ -73,8 +73,11 @@ const places: readonly Place[] = [
 
 type Device = { readonly id: string; readonly held: Line[]; counter: number; hash: Hash | null };
 
+/** What a deed puts into an entry, given an earlier entry that the device holds and a place that may be named. */
+export type Says = (deed: Deed, target: Entry | undefined, place: Place) => Pick<Entry, 'kind' | 'version' | 'body'> & Partial<Pick<Entry, 'concerns' | 'place'>>;
+
 /** The lines that come of deeds, in the order in which they were written. */
-export const play = (all: readonly Deed[], rig = RIG): readonly Line[] => {
+export const play = (all: readonly Deed[], says: Says = said): readonly Line[] => {
   const devices: readonly Device[] = ['device-a', 'device-b', 'device-c', 'device-ab'].map((id) => ({ id, held: [], counter: 0, hash: null }));
   const written: Line[] = [];
   all.forEach((deed, n) => {
@@ -91,7 +94,7 @@ export const play = (all: readonly Deed[], rig = RIG): readonly Line[] => {
     const place = places[deed.what % places.length] as Place;
     const entry: Entry = {
       id: uuid((n * 7919 + deed.what) % 1_000_003),
-      rig,
+      rig: RIG,
       observed_at: deed.value === 5 ? '2025-03-01/2025-05-31' : time(deed.hours),
       recorded_at: time(n),
       by: 'someone',
@@ -100,7 +103,7 @@ export const play = (all: readonly Deed[], rig = RIG): readonly Line[] => {
       previous: device.hash,
       heads: [...last.values()],
       place,
-      ...said(deed, target, place),
+      ...says(deed, target, place),
     };
     const line = lineOf(entry);
     device.counter += 1;
@@ -111,7 +114,7 @@ export const play = (all: readonly Deed[], rig = RIG): readonly Line[] => {
   return written;
 };
 
-const said = (deed: Deed, target: Entry | undefined, place: Place): Pick<Entry, 'kind' | 'version' | 'body'> & { concerns?: readonly string[] } => {
+const said: Says = (deed, target, place) => {
   const { value } = deed;
   switch (deed.does) {
     case 'gap':

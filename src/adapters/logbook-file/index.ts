@@ -4,12 +4,12 @@ import { open, rename, unlink } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { type Line, logbookLines, type ReadLogbook, type Verification, type VerifyOptions, verifier } from '../../logbook';
 import type { Hash } from '../../terms';
+import { LINE_BREAK, textOf } from '../logbook-bytes';
 
 /**
  * Logbooks as files on a disk, read a line at a time. Lines are cut at the byte, before they are read as text,
  * so that one damaged character spoils one line and not the file.
  */
-const BREAK = 0x0a;
 /** Longer than any line that could be an entry, in bytes: such a line is passed over without being held. */
 const LONGEST_BYTES = 16_000_000;
 
@@ -20,16 +20,10 @@ type Heard = { readonly text: (text: string) => void; readonly unreadable: (why:
 
 /** Cuts a file into lines. Resolves to whether the last line lacked its line break. */
 const eachLine = async (path: string, heard: Heard): Promise<boolean> => {
-  const decoder = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
   const say = (bytes: Uint8Array): void => {
-    let text: string;
-    try {
-      text = decoder.decode(bytes);
-    } catch {
-      heard.unreadable('no-text');
-      return;
-    }
-    heard.text(text);
+    const text = textOf(bytes);
+    if (text === undefined) heard.unreadable('no-text');
+    else heard.text(text);
   };
   let rest: Buffer[] = [];
   let restBytes = 0;
@@ -43,7 +37,7 @@ const eachLine = async (path: string, heard: Heard): Promise<boolean> => {
   };
   for await (const chunk of createReadStream(path, { highWaterMark: 1 << 18 }) as AsyncIterable<Buffer>) {
     let from = 0;
-    for (let to = chunk.indexOf(BREAK); to >= 0; to = chunk.indexOf(BREAK, from)) {
+    for (let to = chunk.indexOf(LINE_BREAK); to >= 0; to = chunk.indexOf(LINE_BREAK, from)) {
       end(chunk.subarray(from, to));
       from = to + 1;
     }

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { readLogbook, writeLogbook } from '../../logbook';
+import { readLogbookBytes } from '../logbook-bytes';
 import { memoryStore } from '../memory-store';
 import { draft, steadyStamp } from '../store-acceptance';
 import { readLogbookFile, verifyFile, writeLogbookFile } from './index';
@@ -14,7 +15,7 @@ const path = join(folder, 'rig.jsonl');
 
 const made = async (count = 40) => {
   const store = memoryStore({ stamp: steadyStamp() });
-  await store.append(Array.from({ length: count }, (_, i) => draft('rig-1', i, { note: i % 3 === 0 ? 'Dichtung löst sich — ¼ in, 密封 🚐' : 'dry' })));
+  await store.append(Array.from({ length: count }, (_, i) => draft('rig-1', i, { note: i % 3 === 0 ? 'Dichtung löst sich — ¼ in,\u2028密封 🚐' : 'dry' })));
   return store.lines('rig-1');
 };
 
@@ -40,6 +41,7 @@ describe('a logbook on a disk', () => {
       if (text.includes('\ufffd')) continue;
       writeFileSync(path, part);
       expect(await verifyFile(path)).toEqual(readLogbook(text).verification);
+      expect(readLogbookBytes(part)).toEqual(readLogbook(text));
     }
   });
 
@@ -49,6 +51,7 @@ describe('a logbook on a disk', () => {
     writeFileSync(path, bytes);
     const { lines, verification } = await readLogbookFile(path);
     expect(lines).toHaveLength(5);
+    expect(readLogbookBytes(bytes)).toEqual({ lines, verification });
     expect(verification.quarantined.map((q) => [q.line, q.refusals[0]?.code])).toEqual([[1, 'not-text']]);
     expect(verification.whole).toBe(false);
   });
