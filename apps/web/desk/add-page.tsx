@@ -5,9 +5,9 @@ import { go } from '../shared/route';
 import { stationById, stationWords, useDesk } from './desk';
 import { EntryForm, type EntryGiven } from './entry-form';
 import { answersOf } from './field-form';
+import { useEveryLine } from './logbook-lines';
 import { desk } from './paths';
 import { blankPlace, placeAnswerOf } from './place-picker';
-import { useEveryLine } from './logbook-lines';
 import { whenOf } from './when-picker';
 
 const GROUPS: readonly (readonly [KindGroup, string])[] = [
@@ -32,7 +32,7 @@ export const AddPage = ({ query }: { readonly query: Readonly<Record<string, str
 
   if (!kind) return <KindChoice station={query['station']} finding={finding} />;
 
-  const given = async ({ place, observed_at, body, note, photos }: EntryGiven) => {
+  const given = async ({ place, observed_at, body, note, photos, concerns }: EntryGiven) => {
     const kept = await keep(
       [
         {
@@ -40,7 +40,7 @@ export const AddPage = ({ query }: { readonly query: Readonly<Record<string, str
           place,
           observed_at,
           body,
-          ...(finding === undefined ? {} : { concerns: [finding] }),
+          ...(concerns.length === 0 ? {} : { concerns }),
           ...(note === '' ? {} : { note }),
           ...(photos.length === 0 ? {} : { photos }),
         },
@@ -53,7 +53,6 @@ export const AddPage = ({ query }: { readonly query: Readonly<Record<string, str
     else go(desk.logbook(id));
   };
 
-  const about = finding === undefined ? undefined : overview.plan.findings.find((f) => f.id === finding);
   return (
     <main className="desk-page" id="content">
       <header className="page-head">
@@ -62,17 +61,19 @@ export const AddPage = ({ query }: { readonly query: Readonly<Record<string, str
           {station ? `: ${stationWords(overview.rig, station).toLowerCase()}` : ''}
         </h1>
         <p className="lead">{kind.meaning}</p>
-        {about && (
-          <p className="mut">
-            About the finding “{about.title}”. <a href={desk.add(id, { kind: kind.id })}>Not about it</a>
-          </p>
-        )}
       </header>
       <div className="narrow">
         <EntryForm
           kind={kind}
           words="Keep it"
-          start={{ place: blankPlace(kind, overview.rig, preferences, query['station'], query['side']), when: { form: 'now' }, answers: {}, note: '', photos: [] }}
+          start={{
+            place: blankPlace(kind, overview.rig, preferences, query['station'], query['side']),
+            when: { form: 'now' },
+            answers: {},
+            note: '',
+            photos: [],
+            concerns: finding === undefined ? [] : [finding],
+          }}
           onGiven={given}
         />
       </div>
@@ -181,7 +182,12 @@ const Correcting = ({ kind, entry }: { readonly kind: AnyKind; readonly entry: E
     const place = same(entry.place, now.place) ? undefined : now.place;
     const observed = now.observed_at === entry.observed_at ? undefined : now.observed_at;
     if (changed.length === 0 && place === undefined && observed === undefined) {
-      say({ form: 'problem', happened: 'Nothing is different from what stands there.', safe: 'Nothing was written.', todo: 'Change what was wrong, or withdraw the entry in the logbook.' });
+      say({
+        form: 'problem',
+        happened: 'Nothing is different from what stands there.',
+        safe: 'Nothing was written.',
+        todo: 'Change what was wrong, or withdraw the entry in the logbook.',
+      });
       return;
     }
     const kept = await keep(
@@ -222,6 +228,7 @@ const Correcting = ({ kind, entry }: { readonly kind: AnyKind; readonly entry: E
             answers: answersOf(kind.fields as Fields, body),
             note: '',
             photos: [],
+            concerns: [],
           }}
           onGiven={given}
         >

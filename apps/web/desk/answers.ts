@@ -1,3 +1,4 @@
+import { standing } from '../../../src/drawing';
 import type { Finding, Job, Life, Plan, ReadyToRoll } from '../../../src/plan';
 import { MARK_WORD, type Urgency, type Who } from '../../../src/terms';
 import { showDay } from '../../../src/units';
@@ -25,6 +26,7 @@ const LIFE: Readonly<Record<Life, string>> = {
   open: 'Open',
   'proof-due': 'Mended, proof due',
   proved: 'Proved to hold',
+  'seen-sound': 'Seen sound since',
   reopened: 'Reopened: it did not hold',
   'put-off': 'Put off',
   declined: 'Declined by the owner',
@@ -40,8 +42,11 @@ export const lifeWords = (finding: Finding): string => {
   return finding.life === 'proof-due' ? `${word} ${showDay(finding.due)}` : `${word}, look again ${showDay(finding.due)}`;
 };
 
-/** Findings that still ask for something: what is proved is history. */
-export const isOpen = (finding: Finding): boolean => finding.life !== 'proved';
+/** Findings that still stand, as the drawing numbers them. */
+export const openFindings = (plan: Plan): readonly Finding[] => standing(plan);
+
+/** Findings that still ask for something: what is proved or seen sound is history. */
+export const isOpen = (finding: Finding): boolean => finding.life !== 'proved' && finding.life !== 'seen-sound';
 
 export const whoWords = (who: Who): string => (who === 'professional' ? 'For a professional' : 'Yourself');
 
@@ -59,16 +64,17 @@ export const minutesWords = (minutes: readonly [number, number] | undefined): st
 };
 
 /** Jobs by urgency, the most urgent first, groups that hold nothing left out. */
-export const byUrgencyGroups = <T extends { readonly urgency: Urgency }>(items: readonly T[]): readonly { readonly urgency: Urgency; readonly word: string; readonly items: readonly T[] }[] => {
+export const byUrgencyGroups = <T extends { readonly urgency: Urgency }>(
+  items: readonly T[],
+): readonly { readonly urgency: Urgency; readonly word: string; readonly items: readonly T[] }[] => {
   const order: readonly Urgency[] = ['do-not-use', 'before-moving', 'before-rain', 'this-season', 'watch'];
   return order.map((urgency) => ({ urgency, word: MARK_WORD[urgency], items: items.filter((i) => i.urgency === urgency) })).filter((g) => g.items.length > 0);
 };
 
 export const jobOf = (plan: Plan, finding: string): Job | undefined => plan.jobs.find((j) => j.findings.includes(finding));
 
-/** The number that stands beside a finding everywhere: its place in the plan's list. */
+/** The number that stands beside a finding everywhere: its place in the list that the drawing is numbered by. */
 export const numberOf = (plan: Plan, finding: string): number | undefined => {
-  const open = plan.findings.filter(isOpen);
-  const index = open.findIndex((f) => f.id === finding);
+  const index = openFindings(plan).findIndex((f) => f.id === finding);
   return index < 0 ? undefined : index + 1;
 };

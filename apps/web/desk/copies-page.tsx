@@ -28,7 +28,12 @@ export const CopiesPage = () => {
   }, [session]);
 
   const failed = (what: string, cause: unknown) =>
-    say({ form: 'problem', happened: `${what} (${cause instanceof Error ? cause.message : String(cause)}).`, safe: 'The logbook on this device is unchanged.', todo: 'Try again. If it stays so, reload the page first.' });
+    say({
+      form: 'problem',
+      happened: `${what} (${cause instanceof Error ? cause.message : String(cause)}).`,
+      safe: 'The logbook on this device is unchanged.',
+      todo: 'Try again. If it stays so, reload the page first.',
+    });
 
   const save = async (what: 'logbook' | 'archive') => {
     setBusy(what);
@@ -57,7 +62,11 @@ export const CopiesPage = () => {
       try {
         results.push(importedWords(file.name, await session.importFile(file.name, await readFile(file))));
       } catch (cause) {
-        results.push({ good: false, words: `${file.name} could not be read (${cause instanceof Error ? cause.message : String(cause)}). The logbook on this device is unchanged. Ask for the file again.`, lines: [] });
+        results.push({
+          good: false,
+          words: `${file.name} could not be read (${cause instanceof Error ? cause.message : String(cause)}). The logbook on this device is unchanged. Ask for the file again.`,
+          lines: [],
+        });
       }
       setTold([...results]);
     }

@@ -40,10 +40,14 @@ export const useDesk = (): Desk => {
 
 export const stationById = (rig: Rig, id: StationId | undefined): Station | undefined => (id === undefined ? undefined : rig.stations.find((s) => s.id === id));
 
+/** Long words of a face's name: `side`, `roof`, `slide`. */
+const tellingWords = (name: string): readonly string[] => name.toLowerCase().match(/[a-z]{4,}/g) ?? [];
+
 /** A station as it is said aloud: its name, with the face in front where the name does not tell it. */
 export const stationWords = (rig: Rig, station: Station): string => {
   const face = rig.faces.find((f) => f.id === station.face);
-  return face && !station.name.toLowerCase().includes(face.name.toLowerCase()) ? `${face.name}, ${lowerFirst(station.name)}` : station.name;
+  const name = station.name.toLowerCase();
+  return face && !tellingWords(face.name).some((w) => name.includes(w)) ? `${face.name}, ${lowerFirst(station.name)}` : station.name;
 };
 
 export const lowerFirst = (text: string): string => (/^[A-Z][a-z ]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);

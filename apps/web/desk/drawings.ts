@@ -21,7 +21,8 @@ export const numbered = (overview: Overview): readonly SheetMark[] => {
   return unseen > MOST_NUMBERED_UNSEEN ? all.filter((m) => m.mark !== 'not-seen') : all;
 };
 
-const marksOf = (overview: Overview): SheetMarks => ({ known: knownFrom(overview.plan, overview.marks), numbered: numbered(overview) });
+/** What is known of each station, and the numbered list, as a drawing wants them. */
+export const marksOf = (overview: Overview): SheetMarks => ({ known: knownFrom(overview.plan, overview.marks), numbered: numbered(overview) });
 
 /** Below this scale numbers would cover the parts. [CSS px to the metre] */
 const NUMBERS_FROM_PX = 44;

@@ -2,17 +2,32 @@ import { type FormEvent, type ReactNode, useState } from 'react';
 import { doubts as doubtsOf, readBody } from '../../../src/entries';
 import type { AnyKind, Fields, PhotoRef, Place } from '../../../src/terms';
 import type { Refusal } from '../../../src/units';
-import { useDesk } from './desk';
+import { isOpen } from './answers';
+import { findingStation, placeWords, useDesk } from './desk';
 import { type Answers, bodyOf, FieldForm } from './field-form';
 import { PhotoInput } from './photo-input';
-import { PlacePicker, type PlaceAnswer, readPlace } from './place-picker';
+import { type PlaceAnswer, PlacePicker, readPlace } from './place-picker';
 import { useStationView } from './station-view';
 import { observedAt, type WhenAnswer, WhenPicker, whenRefusal } from './when-picker';
 
-export type EntryAnswers = { readonly place: PlaceAnswer; readonly when: WhenAnswer; readonly answers: Answers; readonly note: string; readonly photos: readonly PhotoRef[] };
+export type EntryAnswers = {
+  readonly place: PlaceAnswer;
+  readonly when: WhenAnswer;
+  readonly answers: Answers;
+  readonly note: string;
+  readonly photos: readonly PhotoRef[] /** Findings it settles, or is about. */;
+  readonly concerns: readonly string[];
+};
 
 /** What a whole form gives once nothing in it is refused. */
-export type EntryGiven = { readonly place: Place; readonly observed_at: string; readonly body: Readonly<Record<string, unknown>>; readonly note: string; readonly photos: readonly PhotoRef[] };
+export type EntryGiven = {
+  readonly place: Place;
+  readonly observed_at: string;
+  readonly body: Readonly<Record<string, unknown>>;
+  readonly note: string;
+  readonly photos: readonly PhotoRef[];
+  readonly concerns: readonly string[];
+};
 
 /**
  * One entry of any kind: where, when, the kind's own questions, a note and photographs. Used to add and to correct.
@@ -40,6 +55,7 @@ export const EntryForm = ({
   const [tried, setTried] = useState(false);
   const [doubts, setDoubts] = useState<readonly Refusal[]>([]);
   const [busy, setBusy] = useState(false);
+  const [concernRefusal, setConcernRefusal] = useState<string>();
   const fields = kind.fields as Fields;
   const set = (part: Partial<EntryAnswers>) => {
     setDoubts([]);
@@ -61,13 +77,16 @@ export const EntryForm = ({
       requestAnimationFrame(() => document.querySelector<HTMLElement>('.entry-form .refusal')?.scrollIntoView({ block: 'center' }));
       return;
     }
+    const needs = withNote && kind.concerns !== undefined && state.concerns.length === 0;
+    setConcernRefusal(needs ? 'Choose the finding it is about: this kind of entry never stands alone.' : undefined);
+    if (needs) return;
     const asks = doubtsOf(kind, read.body);
     if (asks.length > 0 && doubts.length === 0) {
       setDoubts(asks);
       return;
     }
     setBusy(true);
-    await onGiven({ place: place.place, observed_at: at, body: read.body, note: state.note.trim(), photos: state.photos });
+    await onGiven({ place: place.place, observed_at: at, body: read.body, note: state.note.trim(), photos: state.photos, concerns: state.concerns });
     setBusy(false);
   };
 
@@ -77,6 +96,7 @@ export const EntryForm = ({
   return (
     <form className="entry-form" onSubmit={submit} noValidate>
       <PlacePicker kind={kind} rig={overview.rig} answer={state.place} refusal={placeRefusal} onChange={(place) => set({ place })} />
+      {withNote && <Concerns kind={kind} place={state.place} chosen={state.concerns} refusal={concernRefusal} onChange={(concerns) => set({ concerns })} />}
       <FieldForm fields={fields} answers={state.answers} refusals={refusals} preferences={preferences} defects={view?.defects ?? []} onChange={(answers) => set({ answers })} />
       <WhenPicker when={state.when} today={today} shown={tried} onChange={(when) => set({ when })} />
       {withNote && (
@@ -108,5 +128,45 @@ export const EntryForm = ({
         </button>
       </p>
     </form>
+  );
+};
+
+/** Which findings a piece of work settles, or a decision is about: those at the chosen place, and those already chosen. */
+const Concerns = ({
+  kind,
+  place,
+  chosen,
+  refusal,
+  onChange,
+}: {
+  readonly kind: AnyKind;
+  readonly place: PlaceAnswer;
+  readonly chosen: readonly string[];
+  readonly refusal: string | undefined;
+  readonly onChange: (concerns: readonly string[]) => void;
+}) => {
+  const { overview } = useDesk();
+  if (kind.group !== 'care' && kind.concerns === undefined) return null;
+  const here = place.at === 'station' || place.at === 'stretch' ? place.station : '';
+  const open = overview.plan.findings.filter((f) => isOpen(f) && (chosen.includes(f.id) || here === '' || findingStation(f) === here));
+  return (
+    <fieldset className="field-row">
+      <legend>{kind.group === 'care' ? 'Findings that it settles' : 'Findings that it is about'}</legend>
+      {open.length === 0 && <p className="mut">No finding stands open here.</p>}
+      <div className="options">
+        {open.map((f) => (
+          <label key={f.id} className="option">
+            <input type="checkbox" checked={chosen.includes(f.id)} onChange={(e) => onChange(e.target.checked ? [...chosen, f.id] : chosen.filter((c) => c !== f.id))} />
+            <span>
+              <b>{f.title}</b>
+              <span className="mut">
+                {placeWords(overview.rig, f.place)}. {f.because[0]?.text}
+              </span>
+            </span>
+          </label>
+        ))}
+      </div>
+      {refusal !== undefined && <p className="refusal">{refusal}</p>}
+    </fieldset>
   );
 };

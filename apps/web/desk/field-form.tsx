@@ -1,6 +1,6 @@
 import { useId } from 'react';
-import type { Field, Fields, Option } from '../../../src/terms';
 import { askedFields } from '../../../src/entries';
+import type { Field, Fields, Option } from '../../../src/terms';
 import { type Preferences, type Refusal, readQuantity, type Typed, usualUnit } from '../../../src/units';
 import { UnitChoice } from './worksheet-sheet';
 
@@ -44,11 +44,13 @@ type FormProps = {
   readonly preferences: Preferences;
   /** Typical defects of the chosen station, for fields that ask for them. */
   readonly defects: readonly Option[];
+  /** Choices as lists that open, for a narrow column. */
+  readonly compact?: boolean;
   readonly onChange: (answers: Answers) => void;
 };
 
 /** Every question of a kind, made from its declaration. No kind has a form of its own. */
-export const FieldForm = ({ fields, answers, refusals, preferences, defects, onChange }: FormProps) => (
+export const FieldForm = ({ fields, answers, refusals, preferences, defects, compact = false, onChange }: FormProps) => (
   <>
     {askedFields(fields, answers)
       .filter(([, field]) => field.type !== 'data')
@@ -61,6 +63,7 @@ export const FieldForm = ({ fields, answers, refusals, preferences, defects, onC
           refusals={refusals.filter((r) => r.path === key || r.path === `body.${key}` || r.path.startsWith(`${key}.`) || r.path.startsWith(`body.${key}.`))}
           preferences={preferences}
           defects={defects}
+          compact={compact}
           onChange={(value) => onChange({ ...answers, [key]: value })}
         />
       ))}
@@ -75,14 +78,15 @@ type RowProps = {
   readonly preferences: Preferences;
   /** Typical defects of the chosen station, for fields that ask for them. */
   readonly defects: readonly Option[];
+  readonly compact: boolean;
   readonly onChange: (value: unknown) => void;
 };
 
 const FieldRow = (props: RowProps) => {
-  const { field, refusals } = props;
+  const { field, refusals, compact } = props;
   const id = useId();
   const wrong = refusals.length > 0;
-  const grouped = field.type === 'choice' || field.type === 'many';
+  const grouped = (field.type === 'choice' && !compact) || field.type === 'many';
   const label = (
     <>
       {field.label}
@@ -161,6 +165,7 @@ const Choices = ({ name, field, value, defects, onChange, id }: RowProps & { rea
 };
 
 const Control = ({
+  name,
   field,
   value,
   preferences,
@@ -169,8 +174,19 @@ const Control = ({
   wrong,
   describedBy,
 }: RowProps & { readonly id: string; readonly wrong: boolean; readonly describedBy: string | undefined }) => {
-  const shared = { id, 'aria-invalid': wrong, 'aria-describedby': describedBy };
+  const shared = { id, name, 'aria-invalid': wrong, 'aria-describedby': describedBy };
   switch (field.type) {
+    case 'choice':
+      return (
+        <select {...shared} value={typeof value === 'string' ? value : ''} onChange={(e) => onChange(e.target.value === '' ? undefined : e.target.value)}>
+          {typeof value !== 'string' && <option value="">Choose</option>}
+          {field.options.map((o) => (
+            <option key={o.id} value={o.id}>
+              {o.word}
+            </option>
+          ))}
+        </select>
+      );
     case 'number': {
       const writing: Writing = isWriting(value) ? value : { text: '', unit: usualUnit(field.quantity, preferences) };
       return (

@@ -2,8 +2,8 @@ import { kindById } from '../../../src/entries';
 import { caution, type Finding, type Job, type Remedy, remedy } from '../../../src/plan';
 import { type Entry, stationOf } from '../../../src/terms';
 import { show, showDay } from '../../../src/units';
-import { isOpen, jobOf, lifeWords, minutesWords, numberOf, urgencyPhrase, whoWords } from './answers';
-import { count, findingStation, lowerFirst, placeWords, stationById, useDesk } from './desk';
+import { jobOf, lifeWords, minutesWords, numberOf, openFindings, urgencyPhrase, whoWords } from './answers';
+import { count, findingStation, lowerFirst, placeWords, stationById, upperFirst, useDesk } from './desk';
 import { GradePlot } from './grade-plot';
 import { useEveryLine } from './logbook-lines';
 import { MarkIcon } from './mark-icon';
@@ -43,7 +43,7 @@ const Standing = ({ finding }: { readonly finding: Finding }) => {
   const lines = useEveryLine();
   const job = jobOf(plan, finding.id);
   const number = numberOf(plan, finding.id);
-  const open = plan.findings.filter(isOpen).length;
+  const open = openFindings(plan).length;
   const where = placeWords(rig, finding.place);
   const side = 'side' in finding.place ? finding.place.side : 'outside';
 
@@ -67,7 +67,7 @@ const Standing = ({ finding }: { readonly finding: Finding }) => {
       </header>
       <div className="columns finding-columns">
         <div className="finding-left">
-          {station && <StationPicture station={station} side={side} bead={finding.rule.includes('seal') || (job?.bead_m ?? 0) > 0} />}
+          {station && <StationPicture station={station} />}
           <Photos lines={lines?.map((l) => l.entry) ?? []} station={station?.id} />
           <Actions finding={finding} />
         </div>
@@ -114,7 +114,13 @@ const Standing = ({ finding }: { readonly finding: Finding }) => {
   );
 };
 
-const REACH = { ground: 'Reached from the ground', ladder: 'Reached from a ladder', roof: 'Reached from the roof', under: 'Reached from below', inside: 'Reached from inside' } as const;
+const REACH = {
+  ground: 'Reached from the ground',
+  ladder: 'Reached from a ladder',
+  roof: 'Reached from the roof',
+  under: 'Reached from below',
+  inside: 'Reached from inside',
+} as const;
 
 const EntryLine = ({ entry, words, large = false }: { readonly entry: Entry | undefined; readonly words: string | undefined; readonly large?: boolean }) =>
   entry ? (
@@ -129,10 +135,16 @@ const Actions = ({ finding }: { readonly finding: Finding }) => {
   const station = stationById(overview.rig, findingStation(finding));
   const at = { ...(station ? { station: station.id } : {}), finding: finding.id };
   const has = (kind: string): boolean => kindById(kind) !== undefined;
+  const proofDue = finding.life === 'proof-due';
   const [care, again] = kindsFor(finding, station?.bead);
   return (
     <div className="buttons finding-actions">
-      {care !== undefined && (
+      {proofDue && has('proof-seen') && (
+        <a className="button primary" href={desk.add(id, { kind: 'proof-seen', ...at })}>
+          Record that it held
+        </a>
+      )}
+      {care !== undefined && !proofDue && (
         <a className="button primary" href={desk.add(id, { kind: care, ...at })}>
           Record the work
         </a>
@@ -175,7 +187,7 @@ const kindsFor = (finding: Finding, bead: string | undefined): readonly [care: s
   if (finding.rule.includes('seal') || (bead !== undefined && bead !== 'none' && finding.remedies[0]?.startsWith('reseal'))) return [known('resealed'), known('seal-grade')];
   if (finding.remedies[0]?.includes('lubricat')) return [known('lubricated'), known('look')];
   if (finding.remedies[0]?.includes('paint')) return [known('spot-painted'), known('look')];
-  return [known('replaced') ?? known('done-by-professional'), known('look')];
+  return [known('replaced') ?? known('professional-work'), known('look')];
 };
 
 const Cautions = ({ ids }: { readonly ids: readonly string[] }) => {
@@ -208,9 +220,9 @@ const HowTo = ({ finding, job }: { readonly finding: Finding; readonly job: Job 
         {finding.who === 'professional' ? 'What a professional is likely to do' : 'How to put it right'}
         <span className="mut"> {minutesWords(job?.minutes ?? first?.minutes)}</span>
       </h2>
-      <ol className="steps">
+      <ol className="how-steps">
         {steps.map((s) => (
-          <li key={s}>{s}</li>
+          <li key={s}>{upperFirst(s)}</li>
         ))}
       </ol>
       <Terms remedy={first} job={job} />
@@ -220,11 +232,11 @@ const HowTo = ({ finding, job }: { readonly finding: Finding; readonly job: Job 
           {others.map((r) => (
             <div key={r.id} className="other-way">
               <h3>
-                {r.id.replaceAll('-', ' ')} <span className="mut">{minutesWords(r.minutes)}</span>
+                {upperFirst(r.id.replaceAll('-', ' '))} <span className="mut">{minutesWords(r.minutes)}</span>
               </h3>
-              <ol className="steps">
+              <ol className="how-steps">
                 {r.steps.map((s) => (
-                  <li key={s}>{s}</li>
+                  <li key={s}>{upperFirst(s)}</li>
                 ))}
               </ol>
               <Terms remedy={r} job={undefined} />

@@ -5,12 +5,12 @@ import { showDay } from '../../../src/units';
 import type { Overview } from '../session/session';
 import { useOverview, useRigs, useSession } from '../session/use-session';
 import { announce } from '../shared/announce';
+import { nowText, today } from '../shared/clock';
 import { useKeys } from '../shared/keys';
 import { RecordCell } from '../shared/record-cell';
 import { go, href } from '../shared/route';
 import { byOf, useSettings } from '../shared/settings';
 import { keepTrouble, reportTrouble, troubleOver } from '../shared/trouble';
-import { nowText, today } from '../shared/clock';
 import { type Desk, DeskProvider, type NewEntry, type Notice } from './desk';
 import { KeyList } from './key-list';
 import { desk } from './paths';
@@ -28,7 +28,16 @@ const PAGES = [
 ] as const;
 
 /** Under which heading a page stands that is not itself in the line of pages. */
-const HOME: Readonly<Record<string, string>> = { underside: 'sheet', inside: 'sheet', place: 'sheet', station: 'sheet', finding: 'plan', slides: 'describe', add: 'logbook', correct: 'logbook' };
+const HOME: Readonly<Record<string, string>> = {
+  underside: 'sheet',
+  inside: 'sheet',
+  place: 'sheet',
+  station: 'sheet',
+  finding: 'plan',
+  slides: 'describe',
+  add: 'logbook',
+  correct: 'logbook',
+};
 
 const Header = ({ rig, overview, here }: { readonly rig: RigId | undefined; readonly overview: Overview | undefined; readonly here: string }) => {
   const home = HOME[here] ?? here;

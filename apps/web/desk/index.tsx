@@ -1,11 +1,10 @@
 import './desk.css';
-import { useOverview } from '../session/use-session';
 import { href, type Route } from '../shared/route';
 import { AddPage, CorrectPage } from './add-page';
 import { CopiesPage } from './copies-page';
 import { DescribePage } from './describe-page';
-import { RigDesk, ToolDesk } from './frame';
 import { FindingPage } from './finding-page';
+import { RigDesk, ToolDesk } from './frame';
 import { LogbookScreen } from './logbook-page';
 import { PlacePage } from './place-page';
 import { PlanPage } from './plan-page';
@@ -18,10 +17,20 @@ import { WorksheetsPage } from './worksheets-page';
 /** The screens for the table. What stands after `#/rig/<id>/` chooses the page. */
 const Desk = ({ route }: { readonly route: Route }) => {
   const [head, rig, page, what] = route.parts;
-  if (head === 'worksheets') return <ToolDesk here="worksheets" children={<WorksheetsPage worksheet={rig} />} />;
-  if (head !== 'rig' || rig === undefined) return <ToolDesk here="settings" children={<SettingsPage />} />;
+  if (head === 'worksheets')
+    return (
+      <ToolDesk here="worksheets">
+        <WorksheetsPage worksheet={rig} />
+      </ToolDesk>
+    );
+  if (head !== 'rig' || rig === undefined)
+    return (
+      <ToolDesk here="settings">
+        <SettingsPage />
+      </ToolDesk>
+    );
   return (
-    <RigDesk rig={rig} page={page ?? 'sheet'} route={route}>
+    <RigDesk rig={rig} page={page ?? 'sheet'}>
       <RigPage page={page ?? 'sheet'} what={what} route={route} />
     </RigDesk>
   );

@@ -1,12 +1,12 @@
 import { useMemo, useState } from 'react';
 import { kindById } from '../../../src/entries';
 import type { Place, StationId } from '../../../src/terms';
+import { go } from '../shared/route';
 import { count, placeWords, stationById, stationWords, useDesk } from './desk';
 import { type LogLine, useEveryLine } from './logbook-lines';
 import { desk } from './paths';
 import { Photo } from './photo-input';
 import { StationChoice } from './place-picker';
-import { go } from '../shared/route';
 import { whenWords } from './when-picker';
 
 const STEP = 60;
@@ -24,11 +24,14 @@ export const LogbookScreen = ({ place }: { readonly place: string | undefined })
   const wanted = search.trim().toLowerCase();
 
   const fits = useMemo(() => {
-    const newest = [...(lines ?? [])].sort((a, b) => (a.entry.recorded_at < b.entry.recorded_at ? 1 : a.entry.recorded_at > b.entry.recorded_at ? -1 : b.entry.counter - a.entry.counter));
+    const newest = [...(lines ?? [])].sort((a, b) =>
+      a.entry.recorded_at < b.entry.recorded_at ? 1 : a.entry.recorded_at > b.entry.recorded_at ? -1 : b.entry.counter - a.entry.counter,
+    );
     return newest.filter(
       (l) =>
         (place === undefined || about(l.entry.place, place)) &&
-        (wanted === '' || `${l.words} ${kindById(l.entry.kind)?.title ?? l.entry.kind} ${placeWords(rig, l.entry.place)} ${l.entry.note ?? ''} ${l.entry.by}`.toLowerCase().includes(wanted)),
+        (wanted === '' ||
+          `${l.words} ${kindById(l.entry.kind)?.title ?? l.entry.kind} ${placeWords(rig, l.entry.place)} ${l.entry.note ?? ''} ${l.entry.by}`.toLowerCase().includes(wanted)),
     );
   }, [lines, place, wanted, rig]);
 
@@ -85,7 +88,16 @@ const Doubts = ({ lines }: { readonly lines: readonly LogLine[] }) => {
 
   const settle = (concerned: string, chosen: LogLine, others: readonly LogLine[]) =>
     keep(
-      [{ kind: chosen.entry.kind, version: chosen.entry.version, place: chosen.entry.place, concerns: [concerned], body: lastWord(lineOf(concerned), chosen, others), note: 'Settles two amendments that did not know of each other.' }],
+      [
+        {
+          kind: chosen.entry.kind,
+          version: chosen.entry.version,
+          place: chosen.entry.place,
+          concerns: [concerned],
+          body: lastWord(lineOf(concerned), chosen, others),
+          note: 'Settles two amendments that did not know of each other.',
+        },
+      ],
       'It is settled.',
     );
 
@@ -106,7 +118,17 @@ const Doubts = ({ lines }: { readonly lines: readonly LogLine[] }) => {
                   <li key={a}>
                     {line ? `${line.words}, by ${line.entry.by}, written ${whenWords(line.entry.recorded_at)}` : a}
                     {line && (
-                      <button type="button" className="button small" onClick={() => void settle(fork.concerns, line, fork.amendments.flatMap((o) => (o === a ? [] : (lineOf(o) ?? []))))}>
+                      <button
+                        type="button"
+                        className="button small"
+                        onClick={() =>
+                          void settle(
+                            fork.concerns,
+                            line,
+                            fork.amendments.flatMap((o) => (o === a ? [] : (lineOf(o) ?? []))),
+                          )
+                        }
+                      >
                         Let this one count
                       </button>
                     )}
@@ -156,7 +178,10 @@ const LogRow = ({ line, lines }: { readonly line: LogLine; readonly lines: reado
   const where = placeWords(overview.rig, entry.place);
 
   const withdraw = () =>
-    keep([{ kind: 'withdrawal', place: entry.place, concerns: [entry.id], body: {} }], entry.kind === 'withdrawal' ? 'The withdrawal was withdrawn: the entry counts again.' : 'The entry was withdrawn.');
+    keep(
+      [{ kind: 'withdrawal', place: entry.place, concerns: [entry.id], body: {} }],
+      entry.kind === 'withdrawal' ? 'The withdrawal was withdrawn: the entry counts again.' : 'The entry was withdrawn.',
+    );
 
   return (
     <li className={`row log-row${line.withdrawn ? ' withdrawn' : ''}`}>
@@ -166,7 +191,8 @@ const LogRow = ({ line, lines }: { readonly line: LogLine; readonly lines: reado
       </div>
       <div className="row-body">
         <h3>
-          {kind?.title ?? `A kind not known here: ${entry.kind}`} <span className="log-place">{'station' in entry.place ? <a href={desk.place(id, entry.place.station)}>{where}</a> : where}</span>
+          {kind?.title ?? `A kind not known here: ${entry.kind}`}{' '}
+          <span className="log-place">{'station' in entry.place ? <a href={desk.place(id, entry.place.station)}>{where}</a> : where}</span>
         </h3>
         <p>{kind ? line.words : 'It is kept byte for byte and not judged. A newer version of Seamward can read it.'}</p>
         {concerned && <p className="mut small">About: {concerned.words}</p>}

@@ -29,7 +29,11 @@ export const Photo = ({ hash, words }: { readonly hash: string; readonly words: 
     };
   }, [session, hash]);
   if (missing !== undefined) return <p className="photo-missing">{missing}</p>;
-  return address === undefined ? <span className="photo-wait" /> : <img className="photo" src={address} alt={words} onError={() => setMissing('This browser cannot show the photograph. It is kept as it came.')} />;
+  return address === undefined ? (
+    <span className="photo-wait" />
+  ) : (
+    <img className="photo" src={address} alt={words} onError={() => setMissing('This browser cannot show the photograph. It is kept as it came.')} />
+  );
 };
 
 /** Adds photographs to an entry. Each is kept as soon as it is chosen; the entry names it. */

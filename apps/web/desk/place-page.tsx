@@ -48,13 +48,14 @@ export const PlacePage = ({ station: stationId }: { readonly station: string }) 
           </h1>
           <p className="mut">
             {station.retired ? 'Retired: no round visits it. ' : ''}
-            {station.size === 'typical' ? 'Size typical, measure yours.' : 'Size confirmed.'} {station.cut_through ? 'Cut right through: a possible leak, never left out of a full round.' : ''}
+            {station.size === 'typical' ? 'Size typical, measure yours.' : 'Size confirmed.'}{' '}
+            {station.cut_through ? 'Cut right through: a possible leak, never left out of a full round.' : ''}
           </p>
         </div>
       </header>
       <div className="columns finding-columns">
         <div className="finding-left">
-          <StationPicture station={station} side="outside" bead />
+          <StationPicture station={station} />
           <Photos lines={lines?.map((l) => l.entry) ?? []} station={station.id} />
           <div className="buttons">
             <a className="button primary" href={desk.add(id, { station: station.id })}>

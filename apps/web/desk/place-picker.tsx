@@ -76,7 +76,9 @@ export const readPlace = (answer: PlaceAnswer, rig: Rig): Read => {
     if (at === 'station') return { place: { at, station: answer.station, side } };
     const [from, to] = [metresOf(answer.from, unit), metresOf(answer.to, unit)];
     if (from === undefined || to === undefined || from < 0) return { refusal: 'Give both ends of the stretch as lengths along the seam from its start.' };
-    return to > from ? { place: { at, station: answer.station, side, from_m: from, to_m: to } } : { refusal: 'The stretch ends before it begins. The second length must be the greater.' };
+    return to > from
+      ? { place: { at, station: answer.station, side, from_m: from, to_m: to } }
+      : { refusal: 'The stretch ends before it begins. The second length must be the greater.' };
   }
   const points = answer.points
     .split('\n')
@@ -193,7 +195,17 @@ export const PlacePicker = ({
 };
 
 /** A station by its name: grouped by face, with a field that narrows the list. */
-export const StationChoice = ({ rig, value, onChange, label = 'Station' }: { readonly rig: Rig; readonly value: string; readonly onChange: (id: string) => void; readonly label?: string }) => {
+export const StationChoice = ({
+  rig,
+  value,
+  onChange,
+  label = 'Station',
+}: {
+  readonly rig: Rig;
+  readonly value: string;
+  readonly onChange: (id: string) => void;
+  readonly label?: string;
+}) => {
   const [search, setSearch] = useState('');
   const wanted = search.trim().toLowerCase();
   const fits = rig.stations.filter((s) => !s.retired && (wanted === '' || s.id === value || stationWords(rig, s).toLowerCase().includes(wanted)));

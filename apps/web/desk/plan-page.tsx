@@ -72,13 +72,7 @@ const ReadyReasons = ({ plan }: { readonly plan: Plan }) => {
   const [shown, rest] = [plan.ready.because.slice(0, 6), plan.ready.because.slice(6)];
   const line = (b: Plan['ready']['because'][number]) => (
     <li key={`${b.finding ?? ''}${b.station ?? ''}${b.text}`}>
-      {b.finding !== undefined ? (
-        <a href={desk.finding(id, b.finding)}>{b.text}</a>
-      ) : b.station !== undefined ? (
-        <a href={desk.place(id, b.station)}>{b.text}</a>
-      ) : (
-        b.text
-      )}
+      {b.finding !== undefined ? <a href={desk.finding(id, b.finding)}>{b.text}</a> : b.station !== undefined ? <a href={desk.place(id, b.station)}>{b.text}</a> : b.text}
     </li>
   );
   return (

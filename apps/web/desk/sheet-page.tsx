@@ -3,20 +3,20 @@ import type { Finding } from '../../../src/plan';
 import type { Rig } from '../../../src/rig';
 import { MARK_WORD, MARKS, type Mark, type Station, type StationId } from '../../../src/terms';
 import { showDay } from '../../../src/units';
-import { useSettings } from '../shared/settings';
 import type { Overview } from '../session/session';
 import { go, href } from '../shared/route';
-import { byUrgencyGroups, isOpen, lifeWords, numberOf, readySentence, whoWords } from './answers';
+import { useSettings } from '../shared/settings';
+import { byUrgencyGroups, isOpen, lifeWords, numberOf, openFindings, readySentence, whoWords } from './answers';
 import { count, findingStation, lowerFirst, placeWords, stationById, stationWords, upperFirst, useDesk } from './desk';
-import { insideDrawing } from './face-drawing';
 import { LAYERS, type Layer, sheetDrawing, thingOf } from './drawings';
+import { insideDrawing } from './face-drawing';
 import { MarkIcon } from './mark-icon';
 import { desk } from './paths';
 import { ProfessionalFlag } from './plan-page';
 import { SheetView } from './sheet-view';
 import { TimeLine } from './time-line';
 import { useWidth } from './use-width';
-import { walkingOrder } from './walking-order';
+import { type Walked, walked } from './walking-order';
 
 /** The overview of an earlier day, or today's. Late answers never replace newer ones. */
 const useOverviewOn = (on: number | undefined): { readonly shown: Overview; readonly past: boolean; readonly waiting: boolean } => {
@@ -58,8 +58,15 @@ export const RigSheetPage = () => {
     <main className="desk-page sheet-page" id="content" aria-busy={waiting}>
       <SheetHead overview={shown} past={past} />
       <div className="sheet-drawing" ref={frame}>
-        <SheetView drawing={drawing} theme={theme} zoomable selected={selected} onSelect={setSelected} onOpen={(thing) => openThing(shown, thing)} />
-        <Selected overview={shown} selected={selected} />
+        <SheetView
+          drawing={drawing}
+          theme={theme}
+          zoomable
+          selected={selected}
+          onSelect={setSelected}
+          onOpen={(thing) => openThing(shown, thing)}
+          foot={<Selected overview={shown} selected={selected} />}
+        />
         <TimeLine overview={overview} shown={shown} today={today} on={on} onChange={setOn} />
         <Layers layers={layers} onChange={setLayers} />
         <OtherSheets rig={shown.rig} here="sheet" />
@@ -99,7 +106,8 @@ const SheetHead = ({ overview, past }: { readonly overview: Overview; readonly p
       {past && <p className="past">As the logbook knew it on {showDay(plan.on)}</p>}
       <h1>{readySentence(plan.ready)}</h1>
       <p className="mut">
-        {seen} of {count(all, 'station', 'stations')} seen. {plan.next_round ? `Next round ${showDay(plan.next_round.on)}.` : ''} {overview.rig.overall_certainty === 'typical' ? 'Sizes typical, measure yours.' : ''}
+        {seen} of {count(all, 'station', 'stations')} seen. {plan.next_round ? `Next round ${showDay(plan.next_round.on)}.` : ''}{' '}
+        {overview.rig.overall_certainty === 'typical' ? 'Sizes typical, measure yours.' : ''}
       </p>
     </header>
   );
@@ -135,7 +143,7 @@ const OtherSheets = ({ rig, here }: { readonly rig: Rig; readonly here: string }
       .filter((f) => f.id !== 'tongue' && here !== f.id)
       .map((f) => (
         <a key={f.id} href={desk.inside(rig.id, f.id)}>
-          {f.id === 'roof' || f.id === 'under' ? upperFirst(f.inside_name) : `${f.name}, inside`}
+          {f.inside_name}
         </a>
       ))}
   </nav>
@@ -154,8 +162,10 @@ const Selected = ({ overview, selected }: { readonly overview: Overview; readonl
       {!station && !finding && <span className="mut">Choose a station on the drawing or in the list. Arrow keys go from one to the next.</span>}
       {station && (
         <>
-          <MarkIcon mark={marks[station.id] ?? 'not-seen'} size={16} /> <b>{stationWords(rig, station)}</b>. {here ? `${here.title}, ${MARK_WORD[here.urgency].toLowerCase()}. ` : `${MARK_WORD[marks[station.id] ?? 'not-seen']}. `}
-          {here && <a href={desk.finding(id, here.id)}>Open the finding</a>} <a href={desk.place(id, station.id)}>Open the station</a> <a href={desk.add(id, { station: station.id })}>New entry here</a>
+          <MarkIcon mark={marks[station.id] ?? 'not-seen'} size={16} /> <b>{stationWords(rig, station)}</b>.{' '}
+          {here ? `${here.title}, ${MARK_WORD[here.urgency].toLowerCase()}. ` : `${MARK_WORD[marks[station.id] ?? 'not-seen']}. `}
+          {here && <a href={desk.finding(id, here.id)}>Open the finding</a>} <a href={desk.place(id, station.id)}>Open the station</a>{' '}
+          <a href={desk.add(id, { station: station.id })}>New entry here</a>
         </>
       )}
       {!station && finding && (
@@ -171,7 +181,7 @@ const SheetLists = ({ overview, selected, onSelect }: { readonly overview: Overv
   const { rig, plan } = overview;
   const [search, setSearch] = useState('');
   const wanted = search.trim().toLowerCase();
-  const open = plan.findings.filter(isOpen);
+  const open = openFindings(plan);
   const groups = byUrgencyGroups(open);
   return (
     <aside className="sheet-lists">
@@ -181,7 +191,13 @@ const SheetLists = ({ overview, selected, onSelect }: { readonly overview: Overv
           <h2 className="group-line">{g.word}</h2>
           <ol className="finding-list">
             {g.items.map((f) => (
-              <FindingLine key={f.id} finding={f} overview={overview} selected={selected !== undefined && (thingOf(selected) === f.id || thingOf(selected) === findingStation(f))} onSelect={onSelect} />
+              <FindingLine
+                key={f.id}
+                finding={f}
+                overview={overview}
+                selected={selected !== undefined && (thingOf(selected) === f.id || thingOf(selected) === findingStation(f))}
+                onSelect={onSelect}
+              />
             ))}
           </ol>
         </section>
@@ -195,7 +211,12 @@ const SheetLists = ({ overview, selected, onSelect }: { readonly overview: Overv
           <span className="unseen">Search the stations</span>
           <input type="search" data-search value={search} placeholder="Search the stations" onChange={(e) => setSearch(e.target.value)} />
         </label>
-        <StationList overview={overview} stations={walkingOrder(rig).filter((s) => wanted === '' || stationWords(rig, s).toLowerCase().includes(wanted))} selected={selected} onSelect={onSelect} />
+        <StationList
+          overview={overview}
+          stops={walked(rig).filter(({ station }) => wanted === '' || stationWords(rig, station).toLowerCase().includes(wanted))}
+          selected={selected}
+          onSelect={onSelect}
+        />
       </section>
     </aside>
   );
@@ -260,45 +281,41 @@ const Legend = ({ overview }: { readonly overview: Overview }) => {
   );
 };
 
-const REACH_WORDS: Readonly<Record<Station['reach'], string>> = { ground: 'From the ground', ladder: 'From a ladder', roof: 'From the roof', under: 'From below', inside: 'From inside' };
-
 /** The same stations as on the drawing, in the order in which they are walked: the equal way to all of them. */
 const StationList = ({
   overview,
-  stations,
+  stops,
   selected,
   onSelect,
 }: {
   readonly overview: Overview;
-  readonly stations: readonly Station[];
+  readonly stops: readonly Walked[];
   readonly selected: string | undefined;
   readonly onSelect: (id: StationId) => void;
 }) => {
   const { id } = useDesk();
-  const { rig, marks } = overview;
-  const faceName = (s: Station): string => rig.faces.find((f) => f.id === s.face)?.name ?? s.face;
+  const { marks } = overview;
   const groups: { head: string; items: Station[] }[] = [];
-  for (const s of stations) {
-    const head = `${REACH_WORDS[s.reach]}: ${lowerFirst(faceName(s))}`;
+  for (const { station, group } of stops) {
     const last = groups[groups.length - 1];
-    if (last?.head === head) last.items.push(s);
-    else groups.push({ head, items: [s] });
+    if (last?.head === group) last.items.push(station);
+    else groups.push({ head: group, items: [station] });
   }
-  if (stations.length === 0) return <p className="mut">No station has such a name.</p>;
+  if (stops.length === 0) return <p className="mut">No station has such a name.</p>;
   return (
     <>
       {groups.map((g, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: the same face may come twice in the walk
+        // biome-ignore lint/suspicious/noArrayIndexKey: the same place to stand may come twice in the walk
         <section key={`${g.head}${i}`} className="station-group">
-          <h3 className="group-line">{g.head}</h3>
+          <h3 className="group-line">{upperFirst(g.head)}</h3>
           <ol>
             {g.items.map((s) => (
               <li key={s.id} className={selected === s.id ? 'chosen' : undefined}>
                 <MarkIcon mark={marks[s.id] ?? 'not-seen'} size={16} />
                 <a href={desk.place(id, s.id)} onFocus={() => onSelect(s.id)}>
                   {s.name}
+                  <span className="unseen">, {MARK_WORD[marks[s.id] ?? 'not-seen'].toLowerCase()}</span>
                 </a>
-                <span className="unseen">, {MARK_WORD[marks[s.id] ?? 'not-seen'].toLowerCase()}</span>
               </li>
             ))}
           </ol>
@@ -330,26 +347,35 @@ const OneFace = ({ face, inside = false }: { readonly face: string; readonly ins
         <OtherSheets rig={rig} here="" />
       </main>
     );
-  const stations = walkingOrder(rig).filter((s) => s.face === face);
-  const title = inside ? (face === 'roof' || face === 'under' ? `${upperFirst(here.inside_name)}, seen from inside` : `${here.name}, seen from inside`) : 'Underside';
+  const stops = walked(rig).filter((w) => w.station.face === face);
+  const title = inside ? here.inside_name : 'Underside';
   return (
     <main className="desk-page sheet-page one-face" id="content">
       <header className="sheet-head">
         <h1>{title}</h1>
         <p className="mut">
-          {inside ? 'Mirrored, so that left is left as you stand before it. It shares the coordinates of the outside.' : 'Seen from below, nose to the left.'} Never lie under a rig that stands on a jack alone.
+          {inside
+            ? 'Mirrored, so that left is left as you stand before it. It shares the coordinates of the outside.'
+            : 'Seen from below, nose to the left. Never lie under a rig that stands on a jack alone.'}{' '}
+          Never lie under a rig that stands on a jack alone.
         </p>
       </header>
       <div className="sheet-drawing" ref={frame}>
-        <SheetView drawing={drawing} theme={theme} zoomable selected={selected} onSelect={setSelected} onOpen={(thing) => openThing(overview, thing)} />
-        <Selected overview={overview} selected={selected} />
+        <SheetView
+          drawing={drawing}
+          theme={theme}
+          zoomable
+          selected={selected}
+          onSelect={setSelected}
+          onOpen={(thing) => openThing(overview, thing)}
+          foot={<Selected overview={overview} selected={selected} />}
+        />
         <OtherSheets rig={rig} here={inside ? face : 'underside'} />
       </div>
       <aside className="sheet-lists">
-        <h2 className="group-head">{count(stations.length, 'station', 'stations')} on this face</h2>
-        <StationList overview={overview} stations={stations} selected={selected} onSelect={setSelected} />
+        <h2 className="group-head">{count(stops.length, 'station', 'stations')} on this face</h2>
+        <StationList overview={overview} stops={stops} selected={selected} onSelect={setSelected} />
       </aside>
     </main>
   );
 };
-

@@ -1,5 +1,5 @@
 import { memo, type SVGProps } from 'react';
-import { type Ink, INKS, inkStyle, type Primitive, type Theme } from '../../../src/drawing';
+import { INKS, type Ink, inkStyle, type Primitive, type Theme } from '../../../src/drawing';
 
 type Reach = { readonly theme: Theme; readonly current: string | undefined; readonly selected: string | undefined };
 type Group = Extract<Primitive, { form: 'group' }>;
@@ -32,7 +32,14 @@ const Reachable = ({ group, reach }: { readonly group: Group; readonly reach: Re
   const [x, y, width, height] = group.hit ?? [0, 0, 0, 0];
   return (
     // biome-ignore lint/a11y/useSemanticElements: a part of a drawing cannot be an HTML button
-    <g className={`reach reach-${group.role}`} role="button" tabIndex={group.id === reach.current ? 0 : -1} aria-label={group.label} aria-pressed={group.id === reach.selected} data-reach={group.id}>
+    <g
+      className={`reach reach-${group.role}`}
+      role="button"
+      tabIndex={group.id === reach.current ? 0 : -1}
+      aria-label={group.label}
+      aria-pressed={group.id === reach.selected}
+      data-reach={group.id}
+    >
       <rect className="reach-hit" x={x} y={y} width={width} height={height} />
       <ShapeList primitives={group.children} reach={reach} still />
       <rect className="reach-edge" x={x} y={y} width={width} height={height} />
@@ -66,7 +73,15 @@ const ShapeList = ({ primitives, reach, still }: { readonly primitives: readonly
 );
 
 /** Primitive to element, by ink. Strokes keep their width at any zoom. */
-export const SheetShapes = memo(({ primitives, theme, current, selected }: { readonly primitives: readonly Primitive[] } & Reach) => (
-  <ShapeList primitives={primitives} reach={{ theme, current, selected }} still={false} />
-));
+export const SheetShapes = memo(
+  ({
+    primitives,
+    theme,
+    current,
+    selected,
+    still = false,
+  }: { readonly primitives: readonly Primitive[] /** Nothing can be reached: it is only looked at. */; readonly still?: boolean } & Reach) => (
+    <ShapeList primitives={primitives} reach={{ theme, current, selected }} still={still} />
+  ),
+);
 SheetShapes.displayName = 'SheetShapes';

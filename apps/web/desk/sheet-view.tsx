@@ -22,6 +22,8 @@ export type SheetViewProps = {
   /** Zoom buttons, wheel, pinch and keys. Without it the drawing is a still picture whose stations can be reached. */
   readonly zoomable?: boolean;
   readonly className?: string;
+  /** What stands below the drawing, beside its zoom buttons. */
+  readonly foot?: ReactNode;
 };
 
 const DIRECTIONS: readonly string[] = ['ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown'];
@@ -40,7 +42,7 @@ const reachOf = (target: EventTarget): string | undefined => (target as Element)
  * A drawing to work on: the same primitives as on paper, with stations and marks that can be reached.
  * One tab stop; arrow keys go to the neighbour; + − 0 zoom; Shift and arrows move the sheet.
  */
-export const SheetView = ({ drawing, theme = 'desk', label, selected, onSelect, onOpen, onDrag, onKey, children, zoomable = false, className }: SheetViewProps) => {
+export const SheetView = ({ drawing, theme = 'desk', label, selected, onSelect, onOpen, onDrag, onKey, children, zoomable = false, className, foot }: SheetViewProps) => {
   const whole = useMemo<Box>(() => ({ x: 0, y: 0, w: drawing.width, h: drawing.height }), [drawing.width, drawing.height]);
   const [view, setView] = useState<Box>(whole);
   const [focused, setFocused] = useState<string | undefined>();
@@ -197,18 +199,23 @@ export const SheetView = ({ drawing, theme = 'desk', label, selected, onSelect, 
         {ring && <rect className="sheet-selected" x={ring.box.x} y={ring.box.y} width={ring.box.w} height={ring.box.h} />}
         {children}
       </svg>
-      {zoomable && (
-        // biome-ignore lint/a11y/useSemanticElements: a fieldset is for a form
-        <div className="sheet-zoom" role="group" aria-label="Zoom of the drawing">
-          <button type="button" aria-label="Zoom in" onClick={() => setView((v) => zoomed(v, whole, STEP))}>
-            +
-          </button>
-          <button type="button" aria-label="Zoom out" disabled={!zoomedIn} onClick={() => setView((v) => zoomed(v, whole, 1 / STEP))}>
-            −
-          </button>
-          <button type="button" aria-label="Whole sheet" disabled={!zoomedIn} onClick={() => setView(whole)}>
-            0
-          </button>
+      {(zoomable || foot) && (
+        <div className="sheet-foot">
+          <div>{foot}</div>
+          {zoomable && (
+            // biome-ignore lint/a11y/useSemanticElements: a fieldset is for a form
+            <div className="sheet-zoom" role="group" aria-label="Zoom of the drawing">
+              <button type="button" aria-label="Zoom in" onClick={() => setView((v) => zoomed(v, whole, STEP))}>
+                +
+              </button>
+              <button type="button" aria-label="Zoom out" disabled={!zoomedIn} onClick={() => setView((v) => zoomed(v, whole, 1 / STEP))}>
+                −
+              </button>
+              <button type="button" aria-label="Whole sheet" disabled={!zoomedIn} onClick={() => setView(whole)}>
+                0
+              </button>
+            </div>
+          )}
         </div>
       )}
     </div>

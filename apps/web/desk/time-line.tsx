@@ -75,7 +75,12 @@ export const TimeLine = ({
         {timeline
           .filter((t) => t.what !== 'findings')
           .map((t) => (
-            <span key={`${t.day}${t.what}${t.words}`} className={`time-dot time-dot-${t.what}`} style={{ left: `${(x(t.day) / WIDTH) * 100}%` }} title={`${showDay(civilDay(t.day))}: ${t.words}`} />
+            <span
+              key={`${t.day}${t.what}${t.words}`}
+              className={`time-dot time-dot-${t.what}`}
+              style={{ left: `${(x(t.day) / WIDTH) * 100}%` }}
+              title={`${showDay(civilDay(t.day))}: ${t.words}`}
+            />
           ))}
         <YearNames from={span.from} to={span.to} x={x} />
         <input

@@ -1,19 +1,14 @@
-import type { Rig } from '../../../src/rig';
-import type { Reach, Station } from '../../../src/terms';
+import { type Rig, walkingOrder } from '../../../src/rig';
+import type { Station } from '../../../src/terms';
 
-const REACH: readonly Reach[] = ['ground', 'under', 'ladder', 'roof', 'inside'];
-/** Round the rig as it is walked: from the door side round the back. */
-const FACES: readonly string[] = ['curb', 'rear', 'road', 'front', 'tongue', 'under', 'roof'];
+/** A station with the place from which it is reached, in words. */
+export type Walked = { readonly station: Station; readonly group: string };
 
-const rank = (list: readonly string[], id: string): number => {
-  const at = list.indexOf(id);
-  return at < 0 ? list.length : at;
+/** Every station in the order in which a full round walks it. */
+export const walked = (rig: Rig): readonly Walked[] => {
+  const byId = new Map(rig.stations.map((s) => [s.id, s]));
+  return walkingOrder(rig, { form: 'full', inside: [] }).flatMap(({ station, group }) => {
+    const found = byId.get(station);
+    return found ? [{ station: found, group }] : [];
+  });
 };
-
-/** Every station that is walked to, ground first, then ladder, then roof. */
-export const walkingOrder = (rig: Rig): readonly Station[] =>
-  rig.stations
-    .filter((s) => !s.retired)
-    .map((s, i) => ({ s, i }))
-    .sort((a, b) => rank(REACH, a.s.reach) - rank(REACH, b.s.reach) || rank(FACES, a.s.face) - rank(FACES, b.s.face) || a.i - b.i)
-    .map(({ s }) => s);

@@ -3,7 +3,11 @@ import { type CivilDay, isoDay, parseDay, parseWhen, showDay } from '../../../sr
 import { nowText } from '../shared/clock';
 
 /** When it was so: now, on a day that is gone, or some time within a span. */
-export type WhenAnswer = { readonly form: 'now' } | { readonly form: 'day'; readonly day: string } | { readonly form: 'span'; readonly from: string; readonly to: string } | { readonly form: 'as-written'; readonly text: string };
+export type WhenAnswer =
+  | { readonly form: 'now' }
+  | { readonly form: 'day'; readonly day: string }
+  | { readonly form: 'span'; readonly from: string; readonly to: string }
+  | { readonly form: 'as-written'; readonly text: string };
 
 /** The answer as the logbook writes it; undefined while it names no real time. */
 export const observedAt = (when: WhenAnswer): string | undefined => {
@@ -44,7 +48,17 @@ export const whenOf = (text: string): WhenAnswer => {
   return when.from === when.to ? { form: 'day', day: isoDay(when.from) } : { form: 'span', from: isoDay(when.from), to: isoDay(when.to) };
 };
 
-export const WhenPicker = ({ when, today, shown, onChange }: { readonly when: WhenAnswer; readonly today: CivilDay; readonly shown: boolean; readonly onChange: (when: WhenAnswer) => void }) => {
+export const WhenPicker = ({
+  when,
+  today,
+  shown,
+  onChange,
+}: {
+  readonly when: WhenAnswer;
+  readonly today: CivilDay;
+  readonly shown: boolean;
+  readonly onChange: (when: WhenAnswer) => void;
+}) => {
   const id = useId();
   const last = isoDay(today);
   const refusal = shown ? whenRefusal(when, today) : undefined;

@@ -1,6 +1,7 @@
 import { createContext, type ReactNode, use, useEffect, useRef, useState } from 'react';
 import type { Worked } from '../../../src/plan';
 import type { Preferences } from '../../../src/units';
+import { useRoute } from '../shared/route';
 import { WorksheetSheet } from './worksheet-sheet';
 
 type Open = (worked: Worked) => void;
@@ -10,11 +11,16 @@ const BoxContext = createContext<Open | undefined>(undefined);
 /** The one box that can stand open over a desk page: the worksheet behind the figure that was pressed. */
 export const WorksheetBoxes = ({ preferences, children }: { readonly preferences: Preferences; readonly children: ReactNode }) => {
   const [worked, setWorked] = useState<Worked>();
+  const { text } = useRoute();
   const dialog = useRef<HTMLDialogElement>(null);
 
   useEffect(() => {
     if (worked) dialog.current?.showModal();
   }, [worked]);
+
+  // A box belongs to the page it was opened on.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another address means another page
+  useEffect(() => setWorked(undefined), [text]);
 
   return (
     <BoxContext value={setWorked}>

@@ -1,7 +1,8 @@
 import { useId, useMemo, useState } from 'react';
 import type { AnyWorksheet, Input, Output, Step } from '../../../src/terms';
-import { fromSi, type Preferences, quantities, readQuantity, type Refusal, show, showIn, usualUnit } from '../../../src/units';
+import { fromSi, type Preferences, quantities, type Refusal, readQuantity, show, showIn } from '../../../src/units';
 import { work, worksheetById } from '../../../src/worksheets';
+import { fittingUnit } from './fitting-unit';
 import { SourceLine } from './source-line';
 
 type Given = Readonly<Record<string, number | string>>;
@@ -44,10 +45,10 @@ export const WorksheetSheet = ({
 
 const fieldOf = (input: Input, value: number | string | undefined, preferences: Preferences): Field => {
   if (input.type !== 'number') return { text: String(value ?? input.otherwise ?? (input.type === 'text' ? input.example : (input.words[0] ?? ''))), unit: '' };
-  const unit = usualUnit(input.quantity, preferences);
-  if (typeof value !== 'number' && input.otherwise === undefined) return { text: '', unit };
-  const own = typeof value === 'number' ? value : (input.otherwise ?? 0);
-  const si = toSiOf(own, input);
+  const own = typeof value === 'number' ? value : input.otherwise;
+  const si = own === undefined ? undefined : toSiOf(own, input);
+  const unit = fittingUnit(input.quantity, si ?? input.limits.most ?? 1, preferences);
+  if (si === undefined) return { text: '', unit };
   return { text: tidy(fromSi(si, input.quantity, unit)), unit };
 };
 
@@ -57,7 +58,7 @@ const toSiOf = (n: number, input: Extract<Input, { type: 'number' }>): number =>
 };
 
 /** Enough figures to mean the same, no more. */
-const tidy = (n: number): string => String(Number(n.toPrecision(6)));
+const tidy = (n: number): string => String(Number(n.toPrecision(4)));
 
 const Laid = ({
   worksheet,
@@ -185,14 +186,22 @@ const read = (
 const resultWords = (output: Output, value: number | string | undefined, preferences: Preferences): string => {
   if (value === undefined) return '';
   if (output.type === 'text' || typeof value === 'string') return String(value);
-  const unit = usualUnit(output.quantity, preferences);
+  const unit = fittingUnit(output.quantity, value, preferences);
   if (unit !== output.unit) return showIn(value, output.quantity, unit);
   const u = quantities[output.quantity].units.find((x) => x.id === output.unit);
   const text = fromSi(value, output.quantity, output.unit).toFixed(output.decimals).replace('-', '−');
   return u && u.symbol !== '' ? `${text} ${u.symbol}` : text;
 };
 
-const Answer = ({ worksheet, result, preferences }: { readonly worksheet: AnyWorksheet; readonly result: Readonly<Record<string, number | string>>; readonly preferences: Preferences }) => {
+const Answer = ({
+  worksheet,
+  result,
+  preferences,
+}: {
+  readonly worksheet: AnyWorksheet;
+  readonly result: Readonly<Record<string, number | string>>;
+  readonly preferences: Preferences;
+}) => {
   const outputs = Object.entries(worksheet.results as Readonly<Record<string, Output>>);
   const [first, ...rest] = outputs;
   if (!first) return null;

@@ -8,37 +8,37 @@ import { WorksheetSheet } from './worksheet-sheet';
 export const WorksheetsPage = ({ worksheet }: { readonly worksheet: string | undefined }) => {
   const preferences = useSettings();
   return (
-  <main className="desk-page worksheets-page" id="content">
-    {worksheet === undefined ? (
-      <header className="page-head">
-        <h1>Every calculation, laid open</h1>
-        <p className="lead">Put in your own figures. Nothing that is typed here is kept.</p>
-      </header>
-    ) : null}
-    <div className="columns worksheets-columns">
-      <nav aria-label="Worksheets" className="worksheet-list">
-        {worksheet !== undefined && <h2>Worksheets</h2>}
-        <ul className="rows">
-          {(worksheets as readonly AnyWorksheet[]).map((w) => (
-            <li key={w.id} className="row">
-              <div className="row-body">
-                <h3>
-                  <a href={desk.worksheets(w.id)} aria-current={w.id === worksheet ? 'page' : undefined}>
-                    {w.title}
-                  </a>
-                </h3>
-                {worksheet === undefined && <p className="mut">{w.tells}</p>}
-              </div>
-            </li>
-          ))}
-        </ul>
-      </nav>
-      {worksheet !== undefined && (
-        <div className="worksheet-open">
-          <WorksheetSheet key={worksheet} id={worksheet} preferences={preferences} />
-        </div>
-      )}
-    </div>
-  </main>
+    <main className="desk-page worksheets-page" id="content">
+      {worksheet === undefined ? (
+        <header className="page-head">
+          <h1>Every calculation, laid open</h1>
+          <p className="lead">Put in your own figures. Nothing that is typed here is kept.</p>
+        </header>
+      ) : null}
+      <div className="columns worksheets-columns">
+        <nav aria-label="Worksheets" className="worksheet-list">
+          {worksheet !== undefined && <h2>Worksheets</h2>}
+          <ul className="rows">
+            {(worksheets as readonly AnyWorksheet[]).map((w) => (
+              <li key={w.id} className="row">
+                <div className="row-body">
+                  <h3>
+                    <a href={desk.worksheets(w.id)} aria-current={w.id === worksheet ? 'page' : undefined}>
+                      {w.title}
+                    </a>
+                  </h3>
+                  {worksheet === undefined && <p className="mut">{w.tells}</p>}
+                </div>
+              </li>
+            ))}
+          </ul>
+        </nav>
+        {worksheet !== undefined && (
+          <div className="worksheet-open">
+            <WorksheetSheet key={worksheet} id={worksheet} preferences={preferences} />
+          </div>
+        )}
+      </div>
+    </main>
   );
 };
