@@ -14,9 +14,10 @@ export type RigFacts = Partial<
 /** Facts about one station that a person states after the layout was written. */
 export type StationFacts = Partial<Pick<Station, 'sealed_with' | 'sealed_to' | 'last_sealed' | 'behind' | 'size' | 'hinge' | 'bead'>>;
 
-/** Takes a layout's result as the rig's own drawing. Stations that a person added stay. */
+/** Takes a layout's result as the rig's own drawing, in place of the one before. What a person added stays, where its face still exists. */
 export const applyLayout = (rig: Rig, layout: Layout): Rig => {
   const drawn = new Set(layout.stations.map((s) => s.id));
+  const faces = new Set(layout.faces.map((f) => f.id));
   return {
     ...rig,
     overall: layout.overall,
@@ -24,7 +25,7 @@ export const applyLayout = (rig: Rig, layout: Layout): Rig => {
     faces: layout.faces,
     axles: layout.axles,
     slides: layout.slides,
-    stations: [...layout.stations, ...rig.stations.filter((s) => !drawn.has(s.id))],
+    stations: [...layout.stations, ...rig.stations.filter((s) => s.added && !drawn.has(s.id) && faces.has(s.face))],
   };
 };
 

@@ -121,6 +121,8 @@ describe('descriptions change a rig and nothing else does', () => {
     const before = JSON.stringify(rig);
     const again = layout.ok ? applyLayout(applyStation(rig, added), layout.value) : rig;
     expect(again.stations.some((s) => s.id === added.id)).toBe(true);
+    const without = layoutFrom({ kind: 'travel-trailer', name: 'ours', skin: 'fibreglass', construction: 'bonded', roof: 'tpo', slides_road: 0 });
+    expect(without.ok && applyLayout(rig, without.value).stations.some((s) => s.slide !== undefined)).toBe(false);
     expect(JSON.stringify(rig)).toBe(before);
   });
   it('facts and sizes', () => {

@@ -225,6 +225,7 @@ export const addStation = (rig: Rig, part: string, face: FaceId, at: FacePoint):
     behind: row.behind,
     cut_through: row.cut_through,
     parts: [],
+    added: true,
     ...(hinge === undefined ? {} : { hinge }),
     ...(on.slide === undefined ? {} : { slide: on.slide }),
   };

@@ -72,5 +72,7 @@ export type Station = {
   readonly layer?: boolean;
   /** Drawn within that station and moved with it: an inlet in a utility compartment. */
   readonly within?: StationId;
+  /** Added by a person, not by a starting layout. */
+  readonly added?: boolean;
   readonly retired?: boolean;
 };
