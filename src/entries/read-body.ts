@@ -1,4 +1,4 @@
-import { readDateCode, readTyreSize } from '../science/tyre';
+import { readDateCode, readTyreSize } from '../science';
 import type { AnyKind, Field, Fields } from '../terms';
 import { accept, type CivilDay, civilDay, parseDay, type Refusal, type Result, readQuantity, refuse, type Typed } from '../units';
 import { isAsked } from './asked';
