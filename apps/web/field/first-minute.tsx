@@ -1,9 +1,8 @@
-import { href } from '../shared/route';
 import { PageTitle } from '../shared/page-title';
+import { href } from '../shared/route';
 import { StitchSign } from '../shared/signs';
 import { Primary } from './frame';
 import { useLoadSample } from './use-sample';
-import { SampleSheet } from './sample-sheet';
 
 /** Before anything is recorded: what this is for, and two ways to begin. No account. */
 export const FirstMinute = () => {
@@ -14,7 +13,7 @@ export const FirstMinute = () => {
         <p className="brand">
           <StitchSign /> Seamward
         </p>
-        <SampleSheet />
+        <img className="sheet-frame sample" src="./first-picture.svg" alt="A travel trailer unfolded, with marks where something is to be done" />
         <PageTitle id="first" title="Draw your rig, walk round it">
           Draw your rig, walk round it, and know what to seal, mend or watch before the next trip.
         </PageTitle>

@@ -52,14 +52,30 @@ export const Primary = ({ words, second, act, to, disabled = false }: ActProps) 
   );
 
 /** One of the two cells below the primary. */
-export const Cell = ({ children, act, to, undo = false, wide = false, disabled = false }: { readonly children: ReactNode; readonly act?: () => void; readonly to?: string; readonly undo?: boolean; readonly wide?: boolean; readonly disabled?: boolean }) => {
+export const Cell = ({
+  children,
+  act,
+  to,
+  undo = false,
+  wide = false,
+  disabled = false,
+  spoken,
+}: {
+  readonly children: ReactNode /** Read aloud in place of the words, where these are short for room. */;
+  readonly spoken?: string;
+  readonly act?: () => void;
+  readonly to?: string;
+  readonly undo?: boolean;
+  readonly wide?: boolean;
+  readonly disabled?: boolean;
+}) => {
   const look = `press${undo ? ' undo' : ''}${wide ? ' wide' : ''}`;
   return to !== undefined ? (
     <a className={look} href={to}>
       {children}
     </a>
   ) : (
-    <button type="button" className={look} onClick={act} disabled={disabled}>
+    <button type="button" className={look} onClick={act} disabled={disabled} aria-label={spoken}>
       {children}
     </button>
   );

@@ -1,22 +1,17 @@
 import { lazy } from 'react';
-import type { RigId } from '../../../src/terms';
-import { useOverview, useRigs } from '../session/use-session';
+import { useRigs } from '../session/use-session';
+import { PageTitle } from '../shared/page-title';
 import { href, type Route } from '../shared/route';
 import { FirstMinute } from './first-minute';
 import { Frame, Primary } from './frame';
-import { MoreScreen } from './more-screen';
-import { RigHome } from './rig-home';
-import { RigsList } from './rigs-list';
-import { RecordScreen } from './record-screen';
 import { ProblemsScreen } from './problems-screen';
-import { PageTitle } from '../shared/page-title';
-import { RoundScreen } from './walk/round-screen';
+import { RecordScreen } from './record-screen';
+import { RigsList } from './rigs-list';
 
 const NewRig = lazy(() => import('./new-rig/new-rig'));
-const PlanScreen = lazy(() => import('./work/plan-screen'));
-const JobCard = lazy(() => import('./work/job-card'));
+const OneRig = lazy(() => import('./one-rig'));
 
-/** The screens for the hand. */
+/** The screens for the hand. What comes before a rig is opened is small and stands at once; the rest is loaded with the rig. */
 const Field = ({ route }: { readonly route: Route }) => {
   const [head = 'rigs', rig, page, ...more] = route.parts;
   switch (head) {
@@ -42,34 +37,6 @@ const Rigs = () => {
   if (!rigs) return <p className="opening">One moment.</p>;
   return rigs.length === 0 ? <FirstMinute /> : <RigsList rigs={rigs} />;
 };
-
-const OneRig = ({ rig, page, more }: { readonly rig: RigId; readonly page: string | undefined; readonly more: readonly string[] }) => {
-  const overview = useOverview(rig);
-  if (!overview) return <p className="opening">Opening the logbook.</p>;
-  if (overview.entries === 0) return <NoSuchRig />;
-  switch (page) {
-    case 'round':
-      return <RoundScreen overview={overview} at={more[0]} />;
-    case 'plan':
-      return <PlanScreen overview={overview} part={more[0]} />;
-    case 'job':
-    case 'care':
-      return <JobCard overview={overview} job={more[0] ?? ''} recording={page === 'care'} />;
-    case 'more':
-      return <MoreScreen overview={overview} />;
-    default:
-      return <RigHome overview={overview} />;
-  }
-};
-
-const NoSuchRig = () => (
-  <Frame cells={['Seamward']} dock={<Primary words="My rigs" to={href('rigs')} />}>
-    <PageTitle id="no rig" title="No such rig">
-      This rig is not on this device
-    </PageTitle>
-    <p>The address names a rig that this browser holds no logbook of. It may be on another phone, or it was removed here. Nothing was changed.</p>
-  </Frame>
-);
 
 const NoSuchPage = () => (
   <Frame cells={['Seamward']} dock={<Primary words="My rigs" to={href('rigs')} />}>

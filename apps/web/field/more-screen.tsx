@@ -38,7 +38,7 @@ export const MoreScreen = ({ overview }: { readonly overview: Overview }) => {
   ];
   return (
     <Frame
-      cells={[rig.name || 'Rig', 'More']}
+      cells={['More']}
       back={{ to: href('rig', rig.id), name: 'Back to the rig' }}
       record={record}
       dock={

@@ -27,6 +27,7 @@ export const usePersist = (): Persist | undefined => {
 
 export const PERSIST_WORDS: Readonly<Record<Persist, string>> = {
   kept: 'This browser has agreed not to clear what is kept here by itself.',
-  'may-be-cleared': 'This browser may clear what is kept here when the device runs short of room, or when the page is not used for some days. Put Seamward on the home screen, and save copies.',
+  'may-be-cleared':
+    'This browser may clear what is kept here when the device runs short of room, or when the page is not used for some days. Put Seamward on the home screen, and save copies.',
   'not-known': 'This browser does not say whether it may clear what is kept here. Save copies.',
 };

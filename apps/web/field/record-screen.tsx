@@ -1,14 +1,14 @@
 import { useEffect, useState } from 'react';
+import { useOffline } from '../offline/register';
 import type { Imported } from '../session/session';
 import { useRigs, useSession } from '../session/use-session';
-import { useOffline } from '../offline/register';
 import { announce } from '../shared/announce';
 import { PageTitle } from '../shared/page-title';
 import { href } from '../shared/route';
 import { reportTrouble } from '../shared/trouble';
 import { Cell, Frame, Primary } from './frame';
-import { PERSIST_WORDS, usePersist } from './persist';
 import { giveFile } from './give-file';
+import { PERSIST_WORDS, usePersist } from './persist';
 
 const MB = 1e6;
 
@@ -33,7 +33,13 @@ export const RecordScreen = () => {
       }
       announce('The copy is made. Keep it on another device.');
     } catch (cause) {
-      reportTrouble({ key: 'copy', title: 'The copy was not made', happened: `The file could not be written (${cause instanceof Error ? cause.message : String(cause)}).`, safe: 'The logbook on this device is unchanged.', todo: 'Try again, or save the logbook without photos from the page Copies of the rig.' });
+      reportTrouble({
+        key: 'copy',
+        title: 'The copy was not made',
+        happened: `The file could not be written (${cause instanceof Error ? cause.message : String(cause)}).`,
+        safe: 'The logbook on this device is unchanged.',
+        todo: 'Try again, or save the logbook without photos from the page Copies of the rig.',
+      });
     }
   };
   const open = async (file: File | undefined): Promise<void> => {
@@ -43,7 +49,13 @@ export const RecordScreen = () => {
       setTaken(result);
       announce(result.words);
     } catch (cause) {
-      reportTrouble({ key: 'import', title: 'The file could not be opened', happened: `${file.name} was not taken in (${cause instanceof Error ? cause.message : String(cause)}).`, safe: 'Nothing already recorded was changed.', todo: 'Check that it is a logbook or an archive saved by this program, and that it was copied whole.' });
+      reportTrouble({
+        key: 'import',
+        title: 'The file could not be opened',
+        happened: `${file.name} was not taken in (${cause instanceof Error ? cause.message : String(cause)}).`,
+        safe: 'Nothing already recorded was changed.',
+        todo: 'Check that it is a logbook or an archive saved by this program, and that it was copied whole.',
+      });
     }
   };
 
@@ -54,7 +66,12 @@ export const RecordScreen = () => {
       ruled
       dock={
         <>
-          <Primary words="Save a copy as a file" second={rigs && rigs.length > 0 ? `${rigs.length === 1 ? rigs[0]?.name : `${rigs.length} rigs`}, with photos` : 'nothing to save yet'} act={() => void save()} disabled={!rigs || rigs.length === 0} />
+          <Primary
+            words="Save a copy as a file"
+            second={rigs && rigs.length > 0 ? `${rigs.length === 1 ? rigs[0]?.name : `${rigs.length} rigs`}, with photos` : 'nothing to save yet'}
+            act={() => void save()}
+            disabled={!rigs || rigs.length === 0}
+          />
           <label className="press file-press">
             Open a copy
             <input type="file" accept=".jsonl,.zip,.seamward" onChange={(e) => void open(e.currentTarget.files?.[0])} />

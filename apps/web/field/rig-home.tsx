@@ -16,7 +16,7 @@ export const RigHome = ({ overview }: { readonly overview: Overview }) => {
   const next = plan.next_round;
   return (
     <Frame
-      cells={[rig.name || 'Rig', showDay(plan.on, true)]}
+      cells={[rig.name || 'Rig']}
       back={{ to: href('rigs'), name: 'All rigs' }}
       record={record}
       dock={
@@ -24,7 +24,11 @@ export const RigHome = ({ overview }: { readonly overview: Overview }) => {
           {open ? (
             <Primary words="Go on with the round" second={`${answered} of ${open.steps.length} answered`} to={href('rig', rig.id, 'round', 'now')} />
           ) : (
-            <Primary words="Walk a round" second={next ? `next one due ${showDay(next.on)}` : 'look at every place in turn'} to={href('rig', rig.id, 'round')} />
+            <Primary
+              words="Walk a round"
+              second={next ? (next.on <= plan.on ? 'a full round is due' : `next one due ${showDay(next.on)}`) : 'look at every place in turn'}
+              to={href('rig', rig.id, 'round')}
+            />
           )}
           <Cell to={href('rig', rig.id, 'plan')}>Plan</Cell>
           <Cell to={href('rig', rig.id, 'more')}>More</Cell>

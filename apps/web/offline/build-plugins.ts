@@ -25,7 +25,8 @@ export const precacheList = (): Plugin => {
     },
     generateBundle(_, bundle) {
       const sums = new Map<string, string>();
-      for (const [name, file] of Object.entries(bundle)) if (name !== SERVICE_WORKER && !name.endsWith('.map')) sums.set(name, digest(file.type === 'chunk' ? file.code : file.source));
+      for (const [name, file] of Object.entries(bundle))
+        if (name !== SERVICE_WORKER && !name.endsWith('.map')) sums.set(name, digest(file.type === 'chunk' ? file.code : file.source));
       for (const name of filesUnder(publicFolder)) sums.set(name, digest(readFileSync(join(publicFolder, name))));
       const files = [...sums.keys()].sort();
       const worker = bundle[SERVICE_WORKER];

@@ -1,6 +1,6 @@
 import type { ClockDoubt, Fork, Standing } from '../../../src/logbook';
 import type { Finding, Plan } from '../../../src/plan';
-import type { Answers, Rig } from '../../../src/rig';
+import type { Answers, Rig, Stop } from '../../../src/rig';
 import type { Draft, Entry, EntryId, Mark, Option, PhotoRef, RigId, Side, StationId } from '../../../src/terms';
 import type { Preferences, Refusal } from '../../../src/units';
 
@@ -75,6 +75,8 @@ export interface Session {
   overview(rig: RigId, on?: number): Promise<Overview>;
   station(rig: RigId, station: StationId): Promise<StationView>;
   logbook(rig: RigId, from: number, count: number): Promise<LogbookPage>;
+  /** The stops of a round that would begin now, in walking order, each with the place to stand. */
+  stops(rig: RigId, form: RoundView['form'], faces?: readonly string[]): Promise<readonly Stop[]>;
   keep(drafts: readonly Draft[]): Promise<readonly Entry[]>;
   /** What the rules would say of these drafts if they were kept now: the findings they raise, keep open or settle. Nothing is written. */
   judge(rig: RigId, drafts: readonly Draft[], on?: number): Promise<Judged>;

@@ -20,13 +20,23 @@ const useTheme = (): Theme => {
   return useSettings().theme === 'night' ? 'night' : surface;
 };
 
-const strokeOf = (ink: Ink, theme: Theme) => {
+/** Below so many CSS px to the metre a seam is a plain line and every rule is thinner: the part must stay clear of its outline. [px/m] */
+const SMALL_PX = 40;
+const THINNER = 0.62;
+
+const isSmall = (px: number): boolean => px > 1 && px < SMALL_PX;
+
+const PLAIN_WHEN_SMALL: Readonly<Partial<Record<Ink, number>>> = { seam: 1.6, face: 2.4, slide: 2.2 };
+
+const strokeOf = (ink: Ink, theme: Theme, small: boolean) => {
   const s = inkStyle(ink, theme);
   if (s.width === 0 || s.stroke === 'none') return { fill: s.fill };
+  const marked = ink.startsWith('mark') || ink === 'here' || ink === 'hairline' || ink === 'selected';
+  const width = !small || marked ? s.width : (PLAIN_WHEN_SMALL[ink] ?? s.width * THINNER);
   return {
     fill: s.fill,
     stroke: s.stroke,
-    strokeWidth: s.width,
+    strokeWidth: width,
     strokeLinejoin: 'round' as const,
     vectorEffect: 'non-scaling-stroke' as const,
     ...(s.dash ? { strokeDasharray: s.dash.join(' ') } : {}),
@@ -34,21 +44,30 @@ const strokeOf = (ink: Ink, theme: Theme) => {
   };
 };
 
-type Drawn = Pick<Props, 'choose' | 'chosen'> & { readonly theme: Theme };
+type Drawn = Pick<Props, 'choose' | 'chosen'> & { readonly theme: Theme; readonly small: boolean };
 
 const keyOf = (p: Primitive, i: number): string => (p.form === 'group' ? p.id : `${p.form}${i}`);
 
 const Part = ({ p, ...drawn }: { readonly p: Primitive } & Drawn) => {
-  const { theme, choose, chosen } = drawn;
+  const { theme, small, choose, chosen } = drawn;
+  if (small && 'ink' in p && p.ink === 'stitch') return null;
   switch (p.form) {
     case 'path':
-      return <path d={p.d} {...strokeOf(p.ink, theme)} />;
+      return <path d={p.d} {...strokeOf(p.ink, theme, small)} />;
     case 'circle':
-      return <circle cx={p.cx} cy={p.cy} r={p.r} {...strokeOf(p.ink, theme)} />;
+      return <circle cx={p.cx} cy={p.cy} r={p.r} {...strokeOf(p.ink, theme, small)} />;
     case 'text': {
       const style = inkStyle(p.ink, theme);
       return (
-        <text x={p.x} y={p.y} fontSize={p.size} fontWeight={style.weight ?? 400} fill={style.fill} textAnchor={p.anchor} {...(p.rotate === undefined ? {} : { transform: `rotate(${p.rotate} ${p.x} ${p.y})` })}>
+        <text
+          x={p.x}
+          y={p.y}
+          fontSize={p.size}
+          fontWeight={style.weight ?? 400}
+          fill={style.fill}
+          textAnchor={p.anchor}
+          {...(p.rotate === undefined ? {} : { transform: `rotate(${p.rotate} ${p.x} ${p.y})` })}
+        >
           {p.text}
         </text>
       );
@@ -63,7 +82,16 @@ const Part = ({ p, ...drawn }: { readonly p: Primitive } & Drawn) => {
       };
       return (
         // biome-ignore lint/a11y/useSemanticElements: a part of a drawing cannot be a button element
-        <g className={`part part-${p.role}${p.id === chosen ? ' chosen' : ''}`} role="button" tabIndex={0} aria-label={p.label} aria-pressed={p.id === chosen} data-id={p.id} onClick={() => choose(p.id)} onKeyDown={press}>
+        <g
+          className={`part part-${p.role}${p.id === chosen ? ' chosen' : ''}`}
+          role="button"
+          tabIndex={0}
+          aria-label={p.label}
+          aria-pressed={p.id === chosen}
+          data-id={p.id}
+          onClick={() => choose(p.id)}
+          onKeyDown={press}
+        >
           {p.hit && <rect className="hit" x={p.hit[0]} y={p.hit[1]} width={p.hit[2]} height={p.hit[3]} />}
           {inside}
         </g>
@@ -77,9 +105,10 @@ export const DrawingView = memo(({ drawing, choose, chosen, className, silent = 
   const theme = useTheme();
   const name = silent ? { 'aria-hidden': true } : { role: choose ? 'group' : 'img', 'aria-label': drawing.title };
   return (
+    // biome-ignore lint/a11y/noSvgWithoutTitle: it is named by aria-label, or silent beside an equal list
     <svg className={`drawing ${className ?? ''}`} viewBox={`0 0 ${drawing.width} ${drawing.height}`} preserveAspectRatio="xMidYMid meet" {...name}>
       {drawing.primitives.map((p, i) => (
-        <Part key={keyOf(p, i)} p={p} theme={theme} choose={silent ? undefined : choose} chosen={chosen} />
+        <Part key={keyOf(p, i)} p={p} theme={theme} small={isSmall(drawing.px)} choose={silent ? undefined : choose} chosen={chosen} />
       ))}
     </svg>
   );

@@ -40,6 +40,7 @@ export const MarkSign = ({ mark, who, spoken = false }: { readonly mark: Mark; r
   const flag = who === 'professional';
   const name = `${MARK_WORD[mark]}${flag ? ', professional' : ''}`;
   return (
+    // biome-ignore lint/a11y/noSvgWithoutTitle: it is named by aria-label, or silent beside its word
     <svg className={`mark mark-${mark}`} viewBox={flag ? '0 -3 28.5 27' : '0 0 24 24'} {...(spoken ? { role: 'img', 'aria-label': name } : { 'aria-hidden': true })}>
       {shape(mark)}
       {flag && <path d="M17.3-2.5H28V8.2z" fill="currentColor" stroke="var(--paper)" strokeWidth="1" />}

@@ -6,7 +6,17 @@ let firstScreen = true;
  * The heading of a screen. When the screen changes the heading takes the focus and names the window, so that a
  * screen reader starts there and the next press of Tab goes to the first control.
  */
-export const PageTitle = ({ children, title, id, className }: { readonly children: ReactNode; readonly title: string; /** What makes it another screen. */ readonly id: string; readonly className?: string }) => {
+export const PageTitle = ({
+  children,
+  title,
+  id,
+  className,
+}: {
+  readonly children: ReactNode;
+  readonly title: string /** What makes it another screen. */;
+  readonly id: string;
+  readonly className?: string;
+}) => {
   const ref = useRef<HTMLHeadingElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the focus moves when the screen changes, not when its words do
   useEffect(() => {

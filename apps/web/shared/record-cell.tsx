@@ -13,7 +13,7 @@ export const RecordCell = ({ record }: { readonly record: RecordStatus | undefin
     );
   return (
     <a className="record" href={href('record')}>
-      {record?.words ?? ''}
+      {record === undefined ? '' : record.state === 'not-copied' ? `${record.count} not copied yet` : 'All kept'}
     </a>
   );
 };

@@ -15,5 +15,8 @@ const REACH: Readonly<Record<Station['reach'], string>> = { ground: '', ladder: 
 export const whereWords = (rig: Rig, station: Station, side: Side): string => {
   const face = rig.faces.find((f) => f.id === station.face);
   if (side === 'inside') return `${face?.inside_name ? upperFirst(face.inside_name) : 'Inside'}, inside the rig`;
-  return [face?.name ?? station.face, REACH[station.reach]].filter((w) => w !== '').join(', ');
+  const name = face?.name ?? station.face;
+  const said = station.name.toLowerCase().includes(name.toLowerCase());
+  const words = [said ? '' : name, REACH[station.reach]].filter((w) => w !== '').join(', ');
+  return words === '' ? 'From the ground' : upperFirst(words);
 };

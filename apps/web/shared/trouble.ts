@@ -1,4 +1,5 @@
 import { useSyncExternalStore } from 'react';
+import { SPOKEN } from '../session/spoken-name';
 
 /** Something that went wrong on this device, told in three steps: what happened, what is safe, what to do. */
 export type Trouble = { readonly key: string; readonly title: string; readonly happened: string; readonly safe: string; readonly todo: string };
@@ -29,8 +30,20 @@ export const useTroubles = (): readonly Trouble[] =>
 
 const words = (cause: unknown): string => (cause instanceof Error ? `${cause.name}: ${cause.message}` : String(cause));
 
-/** Why an answer could not be kept, as far as the browser says. */
+const TITLES: Readonly<Record<string, string>> = {
+  'no-room': 'No room is left on this device',
+  'not-allowed': 'This browser keeps nothing',
+  lost: 'The logbook was closed by the browser',
+  'held-by-older': 'An older window is still open',
+  unreadable: 'Some entries are damaged',
+};
+
+/** Why an answer could not be kept: in the store's own words where it has them, else as far as the browser says. */
 export const keepTrouble = (cause: unknown): Trouble => {
+  if (cause instanceof Error && cause.name === SPOKEN) {
+    const told = JSON.parse(cause.message) as { readonly code: string; readonly happened: string; readonly safe: string; readonly todo: string };
+    return { key: 'storage', title: TITLES[told.code] ?? 'The last answer was not kept', happened: told.happened, safe: told.safe, todo: told.todo };
+  }
   const said = words(cause);
   if (said.includes('Quota'))
     return {

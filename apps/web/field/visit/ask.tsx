@@ -73,9 +73,20 @@ export const Ask = ({ kind, answers, live, opened, last, defects, preferences, a
   );
 };
 
-const needsLabel = (field: Field, count: number): boolean => (count > 1 && field.type !== 'many' && !('pictures' in field && field.pictures)) || field.type === 'text' || field.type === 'code' || field.type === 'day';
+const needsLabel = (field: Field, count: number): boolean =>
+  (count > 1 && field.type !== 'many' && !('pictures' in field && field.pictures)) || field.type === 'text' || field.type === 'code' || field.type === 'day';
 
-export const LiveKeys = ({ entry: [key, field], answers, preferences, change }: { readonly entry: readonly [string, NumberField]; readonly answers: Answers; readonly preferences: Preferences; readonly change: (change: Change) => void }) => {
+export const LiveKeys = ({
+  entry: [key, field],
+  answers,
+  preferences,
+  change,
+}: {
+  readonly entry: readonly [string, NumberField];
+  readonly answers: Answers;
+  readonly preferences: Preferences;
+  readonly change: (change: Change) => void;
+}) => {
   const raw = answers[key];
   const unit = typeof raw === 'object' && 'unit' in raw ? raw.unit : usualUnit(field.quantity, preferences);
   return (
@@ -122,13 +133,47 @@ const One = ({ id, field, answers, last, defects, opened, wide, change, open }: 
       return <ManyField label={field.label} options={options} chosen={chosen} toggle={(option) => change({ do: 'toggle', field: id, option })} />;
     }
     case 'flag':
-      return <ManyField label={field.label} options={[{ id, word: field.label, ...(field.meaning === undefined ? {} : { line: field.meaning }) }]} chosen={answers[id] === true ? [id] : []} toggle={() => change({ do: 'flag', field: id, value: answers[id] !== true })} />;
+      return (
+        <ManyField
+          label={field.label}
+          options={[{ id, word: field.label, ...(field.meaning === undefined ? {} : { line: field.meaning }) }]}
+          chosen={answers[id] === true ? [id] : []}
+          toggle={() => change({ do: 'flag', field: id, value: answers[id] !== true })}
+        />
+      );
     case 'code':
-      return <input className="text-in" aria-label={field.label} inputMode={field.code === 'tyre-date' ? 'numeric' : 'text'} maxLength={24} autoComplete="off" autoCapitalize="characters" value={text(answers, id)} onChange={(e) => change({ do: 'text', field: id, text: e.currentTarget.value })} />;
+      return (
+        <input
+          className="text-in"
+          aria-label={field.label}
+          inputMode={field.code === 'tyre-date' ? 'numeric' : 'text'}
+          maxLength={24}
+          autoComplete="off"
+          autoCapitalize="characters"
+          value={text(answers, id)}
+          onChange={(e) => change({ do: 'text', field: id, text: e.currentTarget.value })}
+        />
+      );
     case 'day':
-      return <input className="text-in" aria-label={field.label} type="date" value={text(answers, id)} onChange={(e) => change({ do: 'text', field: id, text: e.currentTarget.value })} />;
+      return (
+        <input
+          className="text-in"
+          aria-label={field.label}
+          type="date"
+          value={text(answers, id)}
+          onChange={(e) => change({ do: 'text', field: id, text: e.currentTarget.value })}
+        />
+      );
     case 'text':
-      return <textarea className="text-in" aria-label={field.label} maxLength={field.most ?? 4000} value={text(answers, id)} onChange={(e) => change({ do: 'text', field: id, text: e.currentTarget.value })} />;
+      return (
+        <textarea
+          className="text-in"
+          aria-label={field.label}
+          maxLength={field.most ?? 4000}
+          value={text(answers, id)}
+          onChange={(e) => change({ do: 'text', field: id, text: e.currentTarget.value })}
+        />
+      );
     default:
       return null;
   }

@@ -3,7 +3,6 @@ import type { Field, Option } from '../../../../src/terms';
 import { Over } from '../../shared/dialog';
 import { Picture } from '../../shared/picture';
 
-
 type ChoiceDeclared = Extract<Field, { type: 'choice' }>;
 
 type Props = {
@@ -36,7 +35,13 @@ export const ChoiceField = ({ field, chosen, last, choose, folded = false, open 
   const picked = field.options.find((o) => o.id === chosen);
   if (folded && picked)
     return (
-      <button type="button" className={`press chosen folded${field.pictures ? '' : ' wordy'}`} onClick={open} aria-expanded="false" aria-label={`${field.label}: ${picked.word}. Change it`}>
+      <button
+        type="button"
+        className={`press chosen folded${field.pictures ? '' : ' wordy'}`}
+        onClick={open}
+        aria-expanded="false"
+        aria-label={`${field.label}: ${picked.word}. Change it`}
+      >
         {field.pictures && <Picture set={field.pictures} step={picked.id} />}
         <span>
           <b>{picked.word}</b>
@@ -63,7 +68,12 @@ export const ChoiceField = ({ field, chosen, last, choose, folded = false, open 
   if (field.options.length > LONG_LIST)
     return (
       <>
-        <button type="button" className={`press folded wordy${picked ? ' chosen' : ''}`} onClick={() => setListing(true)} aria-label={`${field.label}: ${picked ? picked.word : 'choose'}`}>
+        <button
+          type="button"
+          className={`press folded wordy${picked ? ' chosen' : ''}`}
+          onClick={() => setListing(true)}
+          aria-label={`${field.label}: ${picked ? picked.word : 'choose'}`}
+        >
           <span>
             <b>{picked?.word ?? 'Choose'}</b>
             {picked?.line}
@@ -91,7 +101,19 @@ export const ChoiceField = ({ field, chosen, last, choose, folded = false, open 
 
 const SHORT = 13;
 
-const Lines = ({ options, chosen, last, choose, label }: { readonly options: readonly Option[]; readonly chosen: string | undefined; readonly last: string | undefined; readonly choose: (option: string) => void; readonly label: string }) => {
+const Lines = ({
+  options,
+  chosen,
+  last,
+  choose,
+  label,
+}: {
+  readonly options: readonly Option[];
+  readonly chosen: string | undefined;
+  readonly last: string | undefined;
+  readonly choose: (option: string) => void;
+  readonly label: string;
+}) => {
   const row = options.length <= 3 && options.every((o) => o.word.length <= SHORT);
   return (
     <fieldset className={row ? `choices of-${options.length}` : 'choices lines'} aria-label={label}>
@@ -113,4 +135,3 @@ const Lines = ({ options, chosen, last, choose, label }: { readonly options: rea
     </fieldset>
   );
 };
-

@@ -1,6 +1,6 @@
 import { askedFields, type Doubt, doubts, keepAsked, readBody } from '../../../../src/entries';
 import type { AnyKind, Field } from '../../../../src/terms';
-import { accept, type CivilDay, type Preferences, readQuantity, type Refusal, type Result, type Typed, usualUnit } from '../../../../src/units';
+import { accept, type CivilDay, type Preferences, type Refusal, type Result, readQuantity, type Typed, usualUnit } from '../../../../src/units';
 
 /**
  * What a person has put into one kind's fields so far, before it is an entry: choices as ids, numbers as the very
@@ -73,7 +73,8 @@ export const changed = (kind: AnyKind, answers: Answers, change: Change, prefere
 };
 
 /** Fields to show now, without those that no person types. */
-export const shownFields = (kind: AnyKind, answers: Answers): readonly (readonly [key: string, field: Field])[] => askedFields(kind.fields, answers).filter(([, f]) => f.type !== 'data');
+export const shownFields = (kind: AnyKind, answers: Answers): readonly (readonly [key: string, field: Field])[] =>
+  askedFields(kind.fields, answers).filter(([, f]) => f.type !== 'data');
 
 export type Ready =
   | { readonly state: 'empty' }
@@ -83,7 +84,7 @@ export type Ready =
   /** Complete and within limits; doubts are asked about before it is kept. */
   | { readonly state: 'complete'; readonly body: Readonly<Record<string, unknown>>; readonly doubts: readonly Doubt[] };
 
-const valueOf = (key: string, field: Field, raw: Raw): Result<unknown> => {
+const answered = (key: string, field: Field, raw: Raw): Result<unknown> => {
   if (field.type !== 'number') return accept(typeof raw === 'string' ? raw.trim() : raw);
   const { text, unit } = numberOf(raw, '');
   return readQuantity(text, field.quantity, unit, field.limits, key);
@@ -98,7 +99,7 @@ export const ready = (kind: AnyKind, answers: Answers, today?: CivilDay): Ready 
   const shown = shownFields(kind, answers);
   const given = shown.filter(([key]) => answers[key] !== undefined);
   if (given.length === 0) return { state: 'empty' };
-  const values = given.map(([key, field]) => [key, valueOf(key, field, answers[key] as Raw)] as const);
+  const values = given.map(([key, field]) => [key, answered(key, field, answers[key] as Raw)] as const);
   const refusals = values.flatMap(([, v]) => (v.ok ? [] : v.refusals));
   if (refusals.length > 0) return { state: 'refused', refusals };
   const missing = shown.filter(([key, field]) => answers[key] === undefined && !field.optional).map(([, f]) => f.label);
@@ -123,4 +124,5 @@ export const formOf = (kind: AnyKind, body: Readonly<Record<string, unknown>>): 
   );
 
 /** Whether this answer alone says that nothing is wrong, and nothing else was added. */
-export const saysSound = (kind: AnyKind, answers: Answers): boolean => kind.sound !== undefined && answers[kind.sound.field] === kind.sound.answer && Object.keys(answers).length === 1;
+export const saysSound = (kind: AnyKind, answers: Answers): boolean =>
+  kind.sound !== undefined && answers[kind.sound.field] === kind.sound.answer && Object.keys(answers).length === 1;

@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import type { StationView } from '../../session/session';
 
-const SHORT = 64;
+/** About one line beside its verb. [characters] */
+const SHORT = 36;
 
-/** The first clauses that fit on about a line and a half; the whole text is one press away. */
+/** The first clauses that fit on one line; the whole text is one press away. */
 export const shortLook = (text: string, most = SHORT): string => {
   if (text.length <= most) return text;
   const cut = text.slice(0, most + 1);
@@ -18,7 +19,7 @@ export const LookLines = ({ looks }: { readonly looks: StationView['looks'] }) =
   const shown = looks.filter((l) => whole || l.verb !== 'Sound').slice(0, whole ? looks.length : MOST_LINES);
   if (shown.length === 0) return null;
   return (
-    <button type="button" className="looks-button" aria-expanded={whole} onClick={() => setWhole(!whole)}>
+    <button type="button" className={whole ? 'looks-button whole' : 'looks-button'} aria-expanded={whole} onClick={() => setWhole(!whole)}>
       {shown.map((l) => (
         <span key={l.verb} className="look-line">
           <b>{l.verb}</b> <span>{lower(whole ? l.line : shortLook(l.line))}</span>

@@ -35,7 +35,19 @@ export const MoreSheet = ({ kind, visit, also, preferences, stationName, change,
       </label>
       <PhotoButton words={visit.photos.length === 0 ? 'Photo' : `Another photo (${visit.photos.length} kept)`} name={stationName} add={photo} />
       <div className="group">
-        <Ask kind={kind} answers={answersOf(visit, kind.id)} live={live} opened={undefined} last={undefined} defects={[]} preferences={preferences} all change={change} focus={setLive} open={() => undefined} />
+        <Ask
+          kind={kind}
+          answers={answersOf(visit, kind.id)}
+          live={live}
+          opened={undefined}
+          last={undefined}
+          defects={[]}
+          preferences={preferences}
+          all
+          change={change}
+          focus={setLive}
+          open={() => undefined}
+        />
       </div>
       {also.length > 0 && (
         <fieldset className="choices lines" aria-label="Record something else here">

@@ -35,7 +35,14 @@ export const NumberCells = ({ fields, answers, live, preferences, focus }: Props
       const unit = typed?.unit ?? usualUnit(field.quantity, preferences);
       const second = typed ? otherwise(field, typed.text, unit) : undefined;
       return (
-        <button key={key} type="button" className="cell" aria-current={live === key} aria-label={`${field.label}: ${typed ? `${typed.text} ${unitOf(field.quantity, unit).symbol}` : 'nothing yet'}`} onClick={() => focus(key)}>
+        <button
+          key={key}
+          type="button"
+          className="cell"
+          aria-current={live === key}
+          aria-label={`${field.label}: ${typed ? `${typed.text} ${unitOf(field.quantity, unit).symbol}` : 'nothing yet'}`}
+          onClick={() => focus(key)}
+        >
           <span className="figure">
             {typed?.text.replace('-', '−') ?? ''}
             {live === key && <span className="caret" />}
@@ -71,6 +78,8 @@ export const unitsOffered = (field: NumberField) => {
   return [...units.filter((u) => first.has(u.id)), ...units.filter((u) => !first.has(u.id) && !tooFine(field, u.id, finer))].slice(0, 3);
 };
 
-const tooFine = (field: NumberField, unit: string, finer: boolean): boolean => (field.quantity === 'length' ? !finer : Math.abs(fromSi(field.limits.most ?? 1, field.quantity, unit)) > 1e5);
+const tooFine = (field: NumberField, unit: string, finer: boolean): boolean =>
+  field.quantity === 'length' ? !finer : Math.abs(fromSi(field.limits.most ?? 1, field.quantity, unit)) > 1e5;
 
-export const systemOf = (unit: string, quantity: NumberField['quantity']): UnitSystem | undefined => (quantities[quantity].usual.us === unit ? 'us' : quantities[quantity].usual.metric === unit ? 'metric' : undefined);
+export const systemOf = (unit: string, quantity: NumberField['quantity']): UnitSystem | undefined =>
+  quantities[quantity].usual.us === unit ? 'us' : quantities[quantity].usual.metric === unit ? 'metric' : undefined;

@@ -1,7 +1,7 @@
 import { EraseSign } from '../../shared/signs';
 import { ERASE } from './form';
 
-type Props = { readonly press: (key: string) => void; readonly label: string; /** A reading that may lie below zero. */ readonly signed?: boolean };
+type Props = { readonly press: (key: string) => void; readonly label: string /** A reading that may lie below zero. */; readonly signed?: boolean };
 
 const ROWS = ['1', '2', '3', ERASE, '4', '5', '6', '0', '7', '8', '9', '.'] as const;
 

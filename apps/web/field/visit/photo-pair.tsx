@@ -24,7 +24,15 @@ export const PhotoPair = ({ last, photos, name, add, word = 'Photo' }: Props) =>
     <div className="pair">
       <figure>
         {lastPhoto && <img src={lastPhoto} alt={`${name}, ${last?.day}`} />}
-        <figcaption>{last ? <>{last.day} <b>{last.words}</b></> : <>No earlier answer here</>}</figcaption>
+        <figcaption>
+          {last ? (
+            <>
+              {last.day} <b>{last.words}</b>
+            </>
+          ) : (
+            <>No earlier answer here</>
+          )}
+        </figcaption>
       </figure>
       {newest ? (
         <figure>

@@ -5,7 +5,13 @@ import { type Answers, ready, shownFields } from './form';
 import type { Visit } from './visit';
 
 /** What the large button says and does now. */
-export type Doing = { readonly does: 'same' | 'sound' | 'focus' | 'close-keys' | 'agree' | 'on'; readonly words: string; readonly second?: string; readonly field?: string; readonly disabled?: boolean };
+export type Doing = {
+  readonly does: 'same' | 'sound' | 'focus' | 'close-keys' | 'agree' | 'on';
+  readonly words: string;
+  readonly second?: string;
+  readonly field?: string;
+  readonly disabled?: boolean;
+};
 
 type Situation = {
   readonly kind: AnyKind;
@@ -78,7 +84,7 @@ export const primaryOf = (s: Situation): Doing => {
     case 'empty': {
       if (before?.repeatable) return { does: 'same', words: 'Same as last round', second: `${before.words}, looked at today by ${by}` };
       const sound = soundOption(kind);
-      if (sound) return { does: 'sound', words: sound.word, second: `${sound.line ?? 'nothing wrong'}, looked at today` };
+      if (sound) return { does: 'sound', words: sound.word, second: sound.line ?? 'nothing wrong' };
       const first = shownFields(kind, answers).find(([, f]) => f.type === 'number');
       if (first) return { does: 'focus', field: first[0], words: `Type the ${lower(first[1].label)}` };
       return { does: 'on', words: 'Choose above', second: kind.title, disabled: true };

@@ -7,8 +7,8 @@ import { useSession, useStation } from '../../session/use-session';
 import { nowText, today } from '../../shared/clock';
 import { useKeys } from '../../shared/keys';
 import { PageTitle } from '../../shared/page-title';
-import { href } from '../../shared/route';
 import { lowerFirst, stationById, whereWords } from '../../shared/rig-words';
+import { href } from '../../shared/route';
 import { byOf, useSettings } from '../../shared/settings';
 import { UndoSign } from '../../shared/signs';
 import { keepTrouble, reportTrouble } from '../../shared/trouble';
@@ -17,7 +17,6 @@ import { Locator } from '../locator';
 import { leftWords } from '../walk/pace';
 import { StitchLine } from '../walk/stitch-line';
 import { Ask } from './ask';
-import { answersOf, agreedTo, isOneTap, nextKind } from './visit';
 import { formOf, ready } from './form';
 import { forgetKept, lastKept, rememberKept } from './last-kept';
 import { LookLines } from './look-lines';
@@ -27,6 +26,7 @@ import { PhotoPair } from './photo-pair';
 import { type Doing, primaryOf } from './primary';
 import { useVisit } from './use-visit';
 import { Verdict } from './verdict';
+import { agreedTo, answersOf, isOneTap, nextKind } from './visit';
 
 type Props = { readonly overview: Overview; readonly round: RoundView; readonly index: number; readonly toStep: (index: number) => void; readonly onward: (from: number) => void };
 
@@ -37,7 +37,12 @@ export const StationCard = (props: Props) => {
   const station = stationById(overview.rig, step?.station);
   const view = useStation(overview.rig.id, step?.station ?? '');
   if (!step || !station) return <Gone {...props} />;
-  if (!view) return <Frame cells={[`${index + 1} of ${round.steps.length}`]} record={overview.record} children={<p>One moment.</p>} />;
+  if (!view)
+    return (
+      <Frame cells={[`${index + 1} of ${round.steps.length}`]} record={overview.record}>
+        <p>One moment.</p>
+      </Frame>
+    );
   return <Card key={`${round.id} ${step.station} ${step.side}`} {...props} step={step} station={station} view={view} />;
 };
 
@@ -49,6 +54,8 @@ const Gone = ({ overview, round, index, onward }: Props) => (
     <p>It was taken out after the round had begun. What was recorded there stays in the logbook.</p>
   </Frame>
 );
+
+const MOST_UNDO = 14;
 
 type Full = Props & { readonly step: RoundStep; readonly station: Station; readonly view: StationView };
 
@@ -119,9 +126,11 @@ const Card = ({ overview, round, index, toStep, onward, step, station, view }: F
     if (!doing || !visit || !active || doing.disabled) return;
     switch (doing.does) {
       case 'same':
-        return sameAsLast(active);
+        sameAsLast(active);
+        return;
       case 'sound':
-        return choose(active, { do: 'choose', field: active.sound?.field ?? '', option: active.sound?.answer ?? '' });
+        choose(active, { do: 'choose', field: active.sound?.field ?? '', option: active.sound?.answer ?? '' });
+        return;
       case 'focus':
         controls.look({ live: doing.field });
         return;
@@ -141,7 +150,14 @@ const Card = ({ overview, round, index, toStep, onward, step, station, view }: F
   const last = lastKept(rig.id);
   const here = active && visit?.kept[active.id];
   const given = active && visit && ready(active, answersOf(visit, active.id)).state !== 'empty';
-  const undoWords = given ? undoWord(active, visit ? answersOf(visit, active.id) : {}) : last ? `Undo ${lowerFirst(last.words)}` : 'Undo';
+  const undoWords = given
+    ? undoWord(active, visit ? answersOf(visit, active.id) : {})
+    : last && last.words.length <= MOST_UNDO
+      ? `Undo ${lowerFirst(last.words)}`
+      : last
+        ? 'Undo last'
+        : 'Undo';
+  const undoSpoken = given || !last ? undoWords : `Undo ${last.words}`;
   const undo = async (): Promise<void> => {
     if (active && given) {
       await controls.undo(active.id);
@@ -230,9 +246,9 @@ const Card = ({ overview, round, index, toStep, onward, step, station, view }: F
       under={<StitchLine steps={round.steps} at={index} />}
       dock={
         <>
-          <Primary words={doing?.words ?? 'One moment'} second={doing?.second} act={press} disabled={doing?.disabled ?? true} />
+          <Primary words={doing?.words ?? 'One moment'} second={doing?.second} act={press} disabled={doing === undefined || doing.disabled === true} />
           {anyGiven ? <Cell act={() => setSheet('more')}>Note or more</Cell> : <Cell act={() => setSheet('not-seen')}>Could not see it</Cell>}
-          <Cell undo act={() => void undo()} disabled={!given && !last}>
+          <Cell undo act={() => void undo()} disabled={!given && !last} spoken={undoSpoken}>
             <UndoSign /> {undoWords}
           </Cell>
         </>
@@ -248,30 +264,41 @@ const Card = ({ overview, round, index, toStep, onward, step, station, view }: F
         <Locator rig={rig} station={station} side={step.side} />
       </div>
       {!keysOpen && !anyGiven && <LookLines looks={view.looks} />}
-      {!keysOpen && <PhotoPair last={before && { day: before.day, words: before.words, photo: before.photo }} photos={visit?.photos ?? []} name={station.name} add={controls.photo} />}
+      {!keysOpen && (
+        <PhotoPair last={before && { day: before.day, words: before.words, photo: before.photo }} photos={visit?.photos ?? []} name={station.name} add={controls.photo} />
+      )}
       {visit && asks.filter((k) => k !== active && visit.kept[k.id]).map((k) => <DoneRow key={k.id} kind={k} visit={visit} open={() => controls.turnTo(k)} />)}
       {asks.length > 1 && active && (
         <h2>
           {active.title}
-          <small className="of"> {asks.indexOf(active) + 1} of {asks.length} here</small>
+          <small className="of">
+            {' '}
+            {asks.indexOf(active) + 1} of {asks.length} here
+          </small>
         </h2>
       )}
       {visit && active && (
-        <Ask
-          kind={active}
-          answers={answersOf(visit, active.id)}
-          live={visit.live}
-          opened={visit.opened}
-          last={before && formOf(active, before.body)}
-          defects={view.defects}
-          preferences={settings}
-          all={all || verdict.length > 0}
-          change={(what) => choose(active, what)}
-          focus={(live) => controls.look({ live })}
-          open={(opened) => controls.look({ opened })}
-        />
+        <div className="low group">
+          <Ask
+            kind={active}
+            answers={answersOf(visit, active.id)}
+            live={visit.live}
+            opened={visit.opened}
+            last={before && formOf(active, before.body)}
+            defects={view.defects}
+            preferences={settings}
+            all={all || verdict.length > 0}
+            change={(what) => choose(active, what)}
+            focus={(live) => controls.look({ live })}
+            open={(opened) => controls.look({ opened })}
+          />
+        </div>
       )}
-      {state?.state === 'refused' && !keysOpen && <p className="refusal" role="alert">{state.refusals[0]?.sentence}</p>}
+      {state?.state === 'refused' && !keysOpen && (
+        <p className="refusal" role="alert">
+          {state.refusals[0]?.sentence}
+        </p>
+      )}
       {state?.state === 'complete' && !agreedTo(visit as NonNullable<typeof visit>, active as AnyKind) && <p className="refusal">{state.doubts[0]?.sentence}</p>}
       <Verdict findings={verdict} />
       {sheet === 'more' && visit && active && (
@@ -327,8 +354,6 @@ const nextStepOf = (round: RoundView, index: number): RoundStep | undefined => {
   return order.find((s) => s.answered === 'no');
 };
 
-const MOST_UNDO = 12;
-
 const undoWord = (kind: AnyKind, answers: ReturnType<typeof answersOf>): string => {
   const [key, raw] = Object.entries(answers)[0] ?? [];
   const field = key === undefined ? undefined : kind.fields[key];
@@ -340,13 +365,20 @@ const undoWord = (kind: AnyKind, answers: ReturnType<typeof answersOf>): string 
   return typeof raw === 'object' && 'text' in raw ? `Undo ${raw.text}` : 'Undo answer';
 };
 
-const digitKeys = (kind: AnyKind, live: string | undefined, answers: ReturnType<typeof answersOf>, choose: (kind: AnyKind, what: Parameters<ReturnType<typeof useVisit>['change']>[1]) => void): Readonly<Record<string, () => void>> => {
+const digitKeys = (
+  kind: AnyKind,
+  live: string | undefined,
+  answers: ReturnType<typeof answersOf>,
+  choose: (kind: AnyKind, what: Parameters<ReturnType<typeof useVisit>['change']>[1]) => void,
+): Readonly<Record<string, () => void>> => {
   const digits = '0123456789'.split('');
   if (live !== undefined) {
     const key = (k: string) => () => choose(kind, { do: 'key', field: live, key: k });
     return { ...Object.fromEntries(digits.map((d) => [d, key(d)])), '.': key('.'), ',': key('.'), '-': key('−') };
   }
-  const field = Object.entries(kind.fields as Readonly<Record<string, { readonly type: string; readonly options?: readonly { readonly id: string }[] }>>).find(([k, f]) => f.type === 'choice' && (answers[k] === undefined || Object.keys(answers).length === 1));
+  const field = Object.entries(kind.fields as Readonly<Record<string, { readonly type: string; readonly options?: readonly { readonly id: string }[] }>>).find(
+    ([k, f]) => f.type === 'choice' && (answers[k] === undefined || Object.keys(answers).length === 1),
+  );
   if (!field) return {};
   return Object.fromEntries((field[1].options ?? []).slice(0, 9).map((o, i) => [String(i + 1), () => choose(kind, { do: 'choose', field: field[0], option: o.id })]));
 };

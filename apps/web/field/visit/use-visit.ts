@@ -12,11 +12,20 @@ import { type Answers, type Change, formOf } from './form';
 import { buzz, rememberKept } from './last-kept';
 import { agree, answer, repeat, restored, startVisit, type ToKeep, toJudge, toKeep, turnTo, type Visit, wasKept, wasUndone } from './visit';
 
-type At = { readonly rig: RigId; readonly round: RoundView | undefined; readonly step: RoundStep; readonly stationName: string; readonly view: StationView; readonly asks: readonly AnyKind[] };
+type At = {
+  readonly rig: RigId;
+  readonly round: RoundView | undefined;
+  readonly step: RoundStep;
+  readonly stationName: string;
+  readonly view: StationView;
+  readonly asks: readonly AnyKind[];
+};
 
 /** Answers that this round already holds for this stop: a person who comes back sees what was given, and may change it. */
 const already = ({ view, round, step }: Pick<At, 'view' | 'round' | 'step'>): Pick<Visit, 'forms' | 'kept' | 'note' | 'photos'> => {
-  const mine = view.through.flatMap((t) => (t.side === step.side ? t.entries.slice(-1) : [])).filter((s) => round !== undefined && s.entry.round === round.id && kindById(s.entry.kind)?.group === 'observation');
+  const mine = view.through
+    .flatMap((t) => (t.side === step.side ? t.entries.slice(-1) : []))
+    .filter((s) => round !== undefined && s.entry.round === round.id && kindById(s.entry.kind)?.group === 'observation');
   const note = mine.find((s) => s.entry.note)?.entry.note ?? '';
   const photos = mine.find((s) => s.entry.photos?.length)?.entry.photos ?? [];
   const carrier = mine.find((s) => s.entry.note || s.entry.photos?.length)?.entry.id;

@@ -15,7 +15,12 @@ export const Verdict = ({ findings }: { readonly findings: readonly Finding[] })
         <h2>
           {MARK_WORD[worst.urgency]}: {lowerFirst(worst.title)}
         </h2>
-        <p>{worst.because.slice(0, MOST_REASONS).map((b) => sentence(b.text)).join(' ')}</p>
+        <p>
+          {worst.because
+            .slice(0, MOST_REASONS)
+            .map((b) => sentence(b.text))
+            .join(' ')}
+        </p>
         {worst.who === 'professional' && <p>For a professional.</p>}
         {others.length > 0 && <p>Also: {others.map((f) => lowerFirst(f.title)).join(', ')}.</p>}
       </div>

@@ -19,7 +19,16 @@ describe('keeping', () => {
     const [one, ...more] = toKeep(graded('S4'), [sealGrade], by);
     expect(more).toEqual([]);
     expect(one?.drafts).toMatchObject([
-      { rig: 'rig-1', kind: 'seal-grade', version: sealGrade.version, body: { grade: 'S4' }, by: 'Dana', round: 'round-1', spent_s: 8, place: { at: 'station', station: 'roof-vent-2', side: 'outside' } },
+      {
+        rig: 'rig-1',
+        kind: 'seal-grade',
+        version: sealGrade.version,
+        body: { grade: 'S4' },
+        by: 'Dana',
+        round: 'round-1',
+        spent_s: 8,
+        place: { at: 'station', station: 'roof-vent-2', side: 'outside' },
+      },
     ]);
   });
   it('what is kept is not written twice; a note added later takes the first back and writes one anew', () => {
@@ -27,7 +36,10 @@ describe('keeping', () => {
     const kept = wasKept(graded('S4'), 'seal-grade', 'entry-1', first?.holds ?? '');
     expect(toKeep(kept, [sealGrade], by)).toEqual([]);
     const again = toKeep({ ...kept, note: 'wet below' }, [sealGrade], by)[0];
-    expect(again?.drafts).toMatchObject([{ kind: 'withdrawal', concerns: ['entry-1'] }, { kind: 'seal-grade', note: 'wet below' }]);
+    expect(again?.drafts).toMatchObject([
+      { kind: 'withdrawal', concerns: ['entry-1'] },
+      { kind: 'seal-grade', note: 'wet below' },
+    ]);
   });
   it('a doubtful figure waits for a yes', () => {
     const typed = [...'450'].reduce((v, key) => answer(v, tyrePressure, { do: 'key', field: 'pressure', key }, us), startVisit({ ...at, station: 'wheel-1' }, [tyrePressure]));

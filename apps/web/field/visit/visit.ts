@@ -32,7 +32,11 @@ const firstNumber = (kind: AnyKind, answers: Answers): string | undefined => {
   return first?.[1].type === 'number' && answers[first[0]] === undefined ? first[0] : undefined;
 };
 
-export const startVisit = (at: Pick<Visit, 'station' | 'side' | 'round' | 'began'>, asks: readonly AnyKind[], already: Pick<Visit, 'forms' | 'kept' | 'note' | 'photos'> = NOTHING): Visit => {
+export const startVisit = (
+  at: Pick<Visit, 'station' | 'side' | 'round' | 'began'>,
+  asks: readonly AnyKind[],
+  already: Pick<Visit, 'forms' | 'kept' | 'note' | 'photos'> = NOTHING,
+): Visit => {
   const active = asks.find((k) => already.kept[k.id] === undefined) ?? asks[0];
   return { ...at, ...already, agreed: [], active: active?.id ?? '', live: active ? firstNumber(active, already.forms[active.id] ?? {}) : undefined, opened: undefined };
 };

@@ -6,8 +6,8 @@ import { announce } from '../../shared/announce';
 import { nowText } from '../../shared/clock';
 import { MarkSign } from '../../shared/mark-sign';
 import { PageTitle } from '../../shared/page-title';
-import { go, href } from '../../shared/route';
 import { stationById } from '../../shared/rig-words';
+import { go, href } from '../../shared/route';
 import { byOf, useSettings } from '../../shared/settings';
 import { UndoSign } from '../../shared/signs';
 import { keepTrouble, reportTrouble } from '../../shared/trouble';
@@ -36,7 +36,16 @@ export const RoundFinished = ({ overview, round }: { readonly overview: Overview
   const finish = async (): Promise<void> => {
     try {
       const [entry] = await session.keep([
-        { rig: rig.id, kind: roundEnded.id, version: roundEnded.version, observed_at: nowText(), by: byOf(settings), place: WHOLE_RIG, body: { end: open.length === 0 ? 'finished' : 'stopped' }, round: round.id },
+        {
+          rig: rig.id,
+          kind: roundEnded.id,
+          version: roundEnded.version,
+          observed_at: nowText(),
+          by: byOf(settings),
+          place: WHOLE_RIG,
+          body: { end: open.length === 0 ? 'finished' : 'stopped' },
+          round: round.id,
+        },
       ]);
       if (entry) rememberKept({ rig: rig.id, entry: entry.id, kind: roundEnded.id, station: '', side: 'outside', words: 'the end of the round' });
       announce('The end of the round is kept.');
@@ -64,7 +73,11 @@ export const RoundFinished = ({ overview, round }: { readonly overview: Overview
       dock={
         round.ended ? (
           <>
-            <Primary words="See the plan" second={plan.jobs.length === 0 ? 'nothing asks for work' : `${plan.jobs.length} ${plan.jobs.length === 1 ? 'job' : 'jobs'}, each with its reason`} act={() => go(href('rig', rig.id, 'plan'))} />
+            <Primary
+              words="See the plan"
+              second={plan.jobs.length === 0 ? 'nothing asks for work' : `${plan.jobs.length} ${plan.jobs.length === 1 ? 'job' : 'jobs'}, each with its reason`}
+              act={() => go(href('rig', rig.id, 'plan'))}
+            />
             <Cell to={href('rig', rig.id, 'round', 'list')}>All stops</Cell>
             <Cell undo act={() => void unfinish()} disabled={last?.kind !== roundEnded.id}>
               <UndoSign /> Undo finish
@@ -77,7 +90,11 @@ export const RoundFinished = ({ overview, round }: { readonly overview: Overview
               second={open.length === 0 ? `${seen} seen, ${notSeen.length} not seen` : `${open.length} were not reached and stay not seen`}
               act={() => void finish()}
             />
-            {first === undefined ? <Cell to={href('rig', rig.id, 'round', 'list')}>All stops</Cell> : <Cell to={href('rig', rig.id, 'round', first + 1)}>Look at the {without.length} now</Cell>}
+            {first === undefined ? (
+              <Cell to={href('rig', rig.id, 'round', 'list')}>All stops</Cell>
+            ) : (
+              <Cell to={href('rig', rig.id, 'round', first + 1)}>Look at the {without.length} now</Cell>
+            )}
             <Cell to={href('rig', rig.id)}>Go on later</Cell>
           </>
         )
@@ -103,4 +120,3 @@ export const RoundFinished = ({ overview, round }: { readonly overview: Overview
     </Frame>
   );
 };
-

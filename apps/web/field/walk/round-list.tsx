@@ -1,8 +1,8 @@
 import type { Overview, RoundStep, RoundView } from '../../session/session';
 import { MarkSign } from '../../shared/mark-sign';
 import { PageTitle } from '../../shared/page-title';
-import { href } from '../../shared/route';
 import { stationById, upperFirst, whereWords } from '../../shared/rig-words';
+import { href } from '../../shared/route';
 import { Cell, Frame, Primary } from '../frame';
 import { leftWords } from './pace';
 import { StitchLine } from './stitch-line';
@@ -48,7 +48,8 @@ export const RoundList = ({ overview, round }: { readonly overview: Overview; re
           <ol className="rows" start={(group.steps[0]?.index ?? 0) + 1}>
             {group.steps.map(({ step, index }) => {
               const station = stationById(rig, step.station);
-              const mark = step.answered === 'finding' ? (marks[step.station] ?? 'watch') : step.answered === 'sound' ? 'sound' : step.answered === 'not-seen' ? 'not-seen' : undefined;
+              const mark =
+                step.answered === 'finding' ? (marks[step.station] ?? 'watch') : step.answered === 'sound' ? 'sound' : step.answered === 'not-seen' ? 'not-seen' : undefined;
               return (
                 <li key={`${step.station} ${step.side}`}>
                   <a href={href('rig', rig.id, 'round', index + 1)} aria-current={index === round.at ? 'step' : undefined}>

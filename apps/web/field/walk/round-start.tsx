@@ -1,5 +1,7 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
+import type { RoundForm } from '../../../../src/entries';
 import { roundBegun } from '../../../../src/entries';
+import type { Stop } from '../../../../src/rig';
 import { WHOLE_RIG } from '../../../../src/terms';
 import { showDay } from '../../../../src/units';
 import type { Overview } from '../../session/session';
@@ -13,7 +15,6 @@ import { keepTrouble, reportTrouble } from '../../shared/trouble';
 import { Cell, Frame, Primary } from '../frame';
 import { askPersist } from '../persist';
 import { ManyField } from '../visit/many-field';
-import { type RoundForm, stopsFor } from './stops';
 
 /** Which round, of what, and why. One press begins it. */
 export const RoundStart = ({ overview }: { readonly overview: Overview }) => {
@@ -24,14 +25,33 @@ export const RoundStart = ({ overview }: { readonly overview: Overview }) => {
   const [form, setForm] = useState<RoundForm>('full');
   const [faces, setFaces] = useState<readonly string[]>([]);
   const [beginning, setBeginning] = useState(false);
-  const stops = stopsFor(overview, form, faces);
+  const [stops, setStops] = useState<readonly Stop[]>([]);
+  const chosen = faces.join(' ');
+  useEffect(() => {
+    let gone = false;
+    session.stops(rig.id, form, form === 'partial' ? chosen.split(' ') : undefined).then(
+      (found) => !gone && setStops(found),
+      () => undefined,
+    );
+    return () => {
+      gone = true;
+    };
+  }, [session, rig.id, form, chosen]);
   const options = roundBegun.fields.form.options;
 
   const begin = async (): Promise<void> => {
     setBeginning(true);
     try {
       await session.keep([
-        { rig: rig.id, kind: roundBegun.id, version: roundBegun.version, observed_at: nowText(), by: byOf(settings), place: WHOLE_RIG, body: { form, steps: stops } },
+        {
+          rig: rig.id,
+          kind: roundBegun.id,
+          version: roundBegun.version,
+          observed_at: nowText(),
+          by: byOf(settings),
+          place: WHOLE_RIG,
+          body: { form, steps: stops.map(({ station, side }) => ({ station, side })) },
+        },
       ]);
       announce('The round has begun.');
       void askPersist();
@@ -45,12 +65,17 @@ export const RoundStart = ({ overview }: { readonly overview: Overview }) => {
 
   return (
     <Frame
-      cells={['Round', rig.name]}
+      cells={['Round']}
       back={{ to: href('rig', rig.id), name: 'Back to the rig' }}
       record={record}
       dock={
         <>
-          <Primary words="Begin the round" second={stops.length === 0 ? 'choose a side first' : `${stops.length} stops, from the ground first`} act={() => void begin()} disabled={beginning || stops.length === 0} />
+          <Primary
+            words="Begin the round"
+            second={stops.length === 0 ? (form === 'partial' ? 'choose a side first' : 'one moment') : `${stops.length} stops, from the ground first`}
+            act={() => void begin()}
+            disabled={beginning || stops.length === 0}
+          />
           <Cell to={href('rig', rig.id)}>Not now</Cell>
           <Cell to={href('rig', rig.id, 'print')}>Paper instead</Cell>
         </>
@@ -59,7 +84,7 @@ export const RoundStart = ({ overview }: { readonly overview: Overview }) => {
       <PageTitle id="start" title="Begin a round">
         Which round?
       </PageTitle>
-      <p>{plan.next_round ? `The next full round is due ${showDay(plan.next_round.on)}: ${plan.next_round.because}` : 'A full round looks at every place once.'}</p>
+      <p>{plan.next_round ? `The next full round is due ${showDay(plan.next_round.on)}. ${plan.next_round.because}` : 'A full round looks at every place once.'}</p>
       <div className="low group">
         <fieldset className="choices lines" aria-label="Which round">
           {options.map((o) => (

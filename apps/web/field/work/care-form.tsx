@@ -95,7 +95,15 @@ export const CareForm = ({ overview, job }: { readonly overview: Overview; reado
         <>
           <Primary
             words={keeping ? 'Keeping it' : asked ? 'Yes, that is right' : 'Keep this work'}
-            second={state.state === 'empty' ? 'say what was done' : state.state === 'unfinished' ? `still to answer: ${state.missing[0]?.toLowerCase()}` : state.state === 'refused' ? state.refusals[0]?.sentence : `${job.findings.length === 1 ? 'one finding is' : `${job.findings.length} findings are`} then proof due`}
+            second={
+              state.state === 'empty'
+                ? 'say what was done'
+                : state.state === 'unfinished'
+                  ? `still to answer: ${state.missing[0]?.toLowerCase()}`
+                  : state.state === 'refused'
+                    ? state.refusals[0]?.sentence
+                    : `${job.findings.length === 1 ? 'one finding is' : `${job.findings.length} findings are`} then proof due`
+            }
             act={() => void keep()}
             disabled={!complete || keeping}
           />
@@ -110,9 +118,26 @@ export const CareForm = ({ overview, job }: { readonly overview: Overview; reado
       <p>{kind.meaning}</p>
       {asked && <p className="refusal">{doubt.sentence}</p>}
       <div className="group">
-        <Ask kind={kind} answers={held.answers} live={live} opened={undefined} last={undefined} defects={[]} preferences={settings} all wide change={change} focus={setLive} open={() => undefined} />
+        <Ask
+          kind={kind}
+          answers={held.answers}
+          live={live}
+          opened={undefined}
+          last={undefined}
+          defects={[]}
+          preferences={settings}
+          all
+          wide
+          change={change}
+          focus={setLive}
+          open={() => undefined}
+        />
       </div>
-      <PhotoButton words={held.photos.length === 0 ? 'Photo after' : `Another photo (${held.photos.length} kept)`} name={job.title} add={(photo) => put({ ...held, photos: [...held.photos, photo] })} />
+      <PhotoButton
+        words={held.photos.length === 0 ? 'Photo after' : `Another photo (${held.photos.length} kept)`}
+        name={job.title}
+        add={(photo) => put({ ...held, photos: [...held.photos, photo] })}
+      />
       <label className="ask">
         <span className="label">Note</span>
         <textarea className="text-in" value={held.note} maxLength={4000} onChange={(e) => put({ ...held, note: e.currentTarget.value })} />

@@ -4,8 +4,8 @@ import type { Overview } from '../../session/session';
 import { useSession } from '../../session/use-session';
 import { MarkSign } from '../../shared/mark-sign';
 import { PageTitle } from '../../shared/page-title';
-import { go, href } from '../../shared/route';
 import { stationById } from '../../shared/rig-words';
+import { go, href } from '../../shared/route';
 import { UndoSign } from '../../shared/signs';
 import { keepTrouble, reportTrouble } from '../../shared/trouble';
 import { Cell, Frame, Primary } from '../frame';
@@ -65,7 +65,11 @@ const Steps = ({ overview, job }: { readonly overview: Overview; readonly job: J
           {over || professional || job.steps.length === 0 ? (
             <Primary words="Record what was done" second={professional ? 'who did it, and the document' : 'the finding stays until it is proved'} to={record_to} />
           ) : (
-            <Primary words={`Step ${done + 1} done`} second={job.steps[done + 1] === undefined ? 'then record it' : `then: ${shortStep(job.steps[done + 1] ?? '')}`} act={() => put(done + 1)} />
+            <Primary
+              words={`Step ${done + 1} done`}
+              second={job.steps[done + 1] === undefined ? 'then record it' : `then: ${shortStep(job.steps[done + 1] ?? '')}`}
+              act={() => put(done + 1)}
+            />
           )}
           <Cell act={() => go(href('rig', rig.id, 'plan'))}>Stop, go on later</Cell>
           {done > 0 ? (

@@ -4,14 +4,15 @@ import { showDay } from '../../../../src/units';
 import type { Overview } from '../../session/session';
 import { MarkSign } from '../../shared/mark-sign';
 import { PageTitle } from '../../shared/page-title';
-import { href } from '../../shared/route';
 import { stationById, whereWords } from '../../shared/rig-words';
+import { href } from '../../shared/route';
 import { Cell, Frame, Primary } from '../frame';
 import { readyHead } from '../ready-words';
 import { minutesWords } from './minutes';
 
 /** What must be done, in order of urgency, each with its reason; what to buy; what was not seen. */
-const PlanScreen = ({ overview, part }: { readonly overview: Overview; readonly part: string | undefined }) => (part === 'shopping' ? <Shopping overview={overview} /> : <Jobs overview={overview} />);
+const PlanScreen = ({ overview, part }: { readonly overview: Overview; readonly part: string | undefined }) =>
+  part === 'shopping' ? <Shopping overview={overview} /> : <Jobs overview={overview} />;
 
 export default PlanScreen;
 
@@ -30,7 +31,11 @@ const Jobs = ({ overview }: { readonly overview: Overview }) => {
       ruled
       dock={
         things > 0 ? (
-          <Primary words="Shopping list" second={`${things} ${things === 1 ? 'thing' : 'things'} for ${plan.jobs.filter((j) => j.materials.length > 0).length} jobs`} to={href('rig', rig.id, 'plan', 'shopping')} />
+          <Primary
+            words="Shopping list"
+            second={`${things} ${things === 1 ? 'thing' : 'things'} for ${plan.jobs.filter((j) => j.materials.length > 0).length} jobs`}
+            to={href('rig', rig.id, 'plan', 'shopping')}
+          />
         ) : (
           <Primary words="Back to the rig" to={href('rig', rig.id)} />
         )
@@ -105,7 +110,19 @@ const JobRow = ({ job, overview, number }: { readonly job: Job; readonly overvie
 const Shopping = ({ overview }: { readonly overview: Overview }) => {
   const { plan, rig, record } = overview;
   return (
-    <Frame cells={['To buy', `${plan.shopping.length}`]} back={{ to: href('rig', rig.id, 'plan'), name: 'Back to the plan' }} record={record} dock={<><Primary words="Back to the plan" to={href('rig', rig.id, 'plan')} /><Cell wide to={href('rig', rig.id, 'print')}>On paper</Cell></>}>
+    <Frame
+      cells={['To buy', `${plan.shopping.length}`]}
+      back={{ to: href('rig', rig.id, 'plan'), name: 'Back to the plan' }}
+      record={record}
+      dock={
+        <>
+          <Primary words="Back to the plan" to={href('rig', rig.id, 'plan')} />
+          <Cell wide to={href('rig', rig.id, 'print')}>
+            On paper
+          </Cell>
+        </>
+      }
+    >
       <PageTitle id={`shopping ${rig.id}`} title="Shopping list">
         Shopping list
       </PageTitle>

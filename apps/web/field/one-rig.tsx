@@ -1,0 +1,43 @@
+import { lazy } from 'react';
+import type { RigId } from '../../../src/terms';
+import { useOverview } from '../session/use-session';
+import { PageTitle } from '../shared/page-title';
+import { href } from '../shared/route';
+import { Frame, Primary } from './frame';
+import { MoreScreen } from './more-screen';
+import { RigHome } from './rig-home';
+import { RoundScreen } from './walk/round-screen';
+
+const PlanScreen = lazy(() => import('./work/plan-screen'));
+const JobCard = lazy(() => import('./work/job-card'));
+
+/** The screens of one rig. */
+const OneRig = ({ rig, page, more }: { readonly rig: RigId; readonly page: string | undefined; readonly more: readonly string[] }) => {
+  const overview = useOverview(rig);
+  if (!overview) return <p className="opening">Opening the logbook.</p>;
+  if (overview.entries === 0) return <NoSuchRig />;
+  switch (page) {
+    case 'round':
+      return <RoundScreen overview={overview} at={more[0]} />;
+    case 'plan':
+      return <PlanScreen overview={overview} part={more[0]} />;
+    case 'job':
+    case 'care':
+      return <JobCard overview={overview} job={more[0] ?? ''} recording={page === 'care'} />;
+    case 'more':
+      return <MoreScreen overview={overview} />;
+    default:
+      return <RigHome overview={overview} />;
+  }
+};
+
+export default OneRig;
+
+const NoSuchRig = () => (
+  <Frame cells={['Seamward']} dock={<Primary words="My rigs" to={href('rigs')} />}>
+    <PageTitle id="no rig" title="No such rig">
+      This rig is not on this device
+    </PageTitle>
+    <p>The address names a rig that this browser holds no logbook of. It may be on another phone, or it was removed here. Nothing was changed.</p>
+  </Frame>
+);

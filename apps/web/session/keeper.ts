@@ -1,0 +1,329 @@
+import { asksAt, kindById } from '../../../src/entries';
+import { type Book, inKnownOrder, type LogbookStore, type PhotoStore } from '../../../src/logbook';
+import { defectsOf, isOpen, looksChain, type Plan } from '../../../src/plan';
+import { type Rig, startingLayout, walkingOrder } from '../../../src/rig';
+import { type Draft, type Entry, type RigId, type StationId, stationOf, WHOLE_RIG } from '../../../src/terms';
+import { type CivilDay, civilDay, lastDay, type Preferences, parseWhen, showDay, showIn } from '../../../src/units';
+import { restingOn, supposing } from './judging';
+import { planning } from './planning';
+import type { Copies, Drafts, Files, Photos, Trouble } from './ports';
+import { recordWords } from './record-words';
+import { rigBooks } from './rig-books';
+import type { Imported, LogbookPage, Overview, RigLine, Session, StationView } from './session';
+
+export type Given = {
+  readonly store: LogbookStore;
+  readonly photoStore: PhotoStore;
+  readonly drafts: Drafts;
+  readonly files: Files;
+  readonly photos: Photos;
+  /** RFC 3339 with this place's offset. */
+  readonly now: () => string;
+  readonly newId: () => string;
+  readonly copies: Copies;
+  /** Calls back when a rig's logbook has grown, by this tab or another. */
+  readonly watch: (changed: (rig: RigId) => void) => void;
+  /** What stands wrong with the storage now. */
+  readonly trouble: () => Trouble | undefined;
+  readonly storage: Session['storage'];
+};
+
+const METRIC: Preferences = { system: 'metric', units: {} };
+
+/** The session: entries in, state and plan out. Everything outside it is handed in, so that checks can run it whole. */
+export const keeper = (given: Given): Session => {
+  const { store, drafts, now } = given;
+  const books = rigBooks(store);
+  const plans = planning();
+  const watchers = new Set<(rig: RigId) => void>();
+  const today = (): CivilDay => lastDayOf(now());
+
+  const changed = (rig: RigId): void => {
+    for (const tell of watchers) tell(rig);
+  };
+
+  /** News of this tab's own writing comes back as well; those are known already. */
+  const own = new Map<RigId, number>();
+  given.watch((rig) => {
+    const expected = own.get(rig) ?? 0;
+    if (expected > 0) own.set(rig, expected - 1);
+    else
+      void books.renew(rig).then(
+        () => changed(rig),
+        () => undefined,
+      );
+  });
+
+  const keep = async (all: readonly Draft[]): Promise<readonly Entry[]> => {
+    const rigs = [...new Set(all.map((d) => d.rig))];
+    // Read first: what is written is then only added, and the screen never waits for a whole reading after a tap.
+    await Promise.all(rigs.map(books.of));
+    for (const rig of rigs) own.set(rig, (own.get(rig) ?? 0) + 1);
+    const lines = await store.append(all).catch((trouble: unknown) => {
+      for (const rig of rigs) own.delete(rig);
+      throw trouble;
+    });
+    for (const rig of rigs) {
+      await books.take(
+        rig,
+        lines.filter((l) => l.entry.rig === rig),
+      );
+      changed(rig);
+    }
+    return lines.map((l) => l.entry);
+  };
+
+  const wasCopied = async (rig: RigId): Promise<void> => {
+    const { book } = await books.of(rig);
+    await given.copies.mark(rig, book.state.heads, now());
+    changed(rig);
+  };
+
+  const overview = async (rig: RigId, on: number = today()): Promise<Overview> => {
+    const { book, lines } = await books.of(rig);
+    const day = civilDay(on);
+    const { plan, marks, round, timeline } = plans.of(rig, book, day);
+    return {
+      rig: book.state.subject,
+      plan,
+      marks,
+      round,
+      timeline,
+      record: recordWords(await given.copies.of(rig), given.trouble()),
+      forks: book.state.forks,
+      clockDoubts: book.state.clockDoubts,
+      entries: lines.length,
+    };
+  };
+
+  const rigLine = async (rig: RigId): Promise<RigLine> => {
+    const { book } = await books.of(rig);
+    const { plan, round } = plans.of(rig, book, today());
+    const { subject } = book.state;
+    return {
+      id: rig,
+      name: subject.name,
+      words: [KIND_WORDS[subject.kind], showIn(subject.overall.length_m, 'length', 'm')].join(', '),
+      open: plan.findings.filter(isOpen).length,
+      last_seen: round && showDay(lastDayOf(round.begun), true),
+      demo: (await drafts.get(demoName(rig))) === true,
+    };
+  };
+
+  const importFile = async (name: string, bytes: Uint8Array): Promise<Imported> => {
+    const read = await given.files.read(name, bytes);
+    for (const photo of read.photos) await given.photoStore.put(photo.bytes, photo.media_type);
+    const result = await store.take(read.lines);
+    const rigs = [...new Set(result.taken.map((l) => l.entry.rig))];
+    for (const rig of rigs) {
+      await books.renew(rig);
+      changed(rig);
+    }
+    const refused = [...read.refused, ...result.refused.map((r) => ({ line: r.line, refusals: r.refusals }))];
+    return { taken: result.taken.length, known: result.known, rigs, refused, words: importWords(result.taken.length, result.known, refused.length, read.doubt) };
+  };
+
+  return {
+    rigs: async () => Promise.all((await store.rigs()).map(rigLine)),
+
+    newRig: async (answers, by) => {
+      const made = startingLayout(answers);
+      if (!made.ok) throw new Error(made.refusals.map((r) => r.sentence).join(' '));
+      const rig = given.newId();
+      const common = { rig, by, observed_at: now(), place: WHOLE_RIG } as const;
+      const { name, kind, year, skin, construction, roof } = answers;
+      const described = { name, kind, skin, construction, roof, ...(year === undefined ? {} : { year: { typed: String(year), unit: 'count', si: year } }) };
+      await keep([
+        { ...common, kind: 'rig-described', version: versionOf('rig-described'), body: described },
+        { ...common, kind: 'layout-placed', version: versionOf('layout-placed'), body: { layout: made.value.layout } },
+      ]);
+      return rig;
+    },
+
+    overview,
+
+    station: async (rig, station): Promise<StationView> => {
+      const { book } = await books.of(rig);
+      const { plan } = plans.of(rig, book, today());
+      const looksKind = book.state.subject.stations.find((s) => s.id === station)?.looks ?? '';
+      const through = (['outside', 'inside'] as const).flatMap((side) =>
+        [...(book.state.through.get(`station/${station}/${side}`) ?? [])].map(([kind, entries]) => ({ kind, side, entries })),
+      );
+      return {
+        through,
+        findings: plan.findings.filter((f) => f.station === station || stationOf(f.place) === station),
+        looks: looksOf(looksKind),
+        defects: defectsOf(looksKind).map((d) => (d.recognise === undefined ? { id: d.id, word: d.name } : { id: d.id, word: d.name, line: d.recognise })),
+      };
+    },
+
+    logbook: async (rig, from, count): Promise<LogbookPage> => {
+      const { book, lines } = await books.of(rig);
+      const order = inKnownOrder(lines).toReversed();
+      return {
+        total: order.length,
+        lines: order.slice(from, from + count).map(({ entry }) => {
+          const standing = book.state.standing.get(entry.id);
+          const kind = kindById(entry.kind);
+          return {
+            entry,
+            words: kind ? safely(() => kind.line((standing?.body ?? entry.body) as never, METRIC)) : `${entry.kind}: a kind this version does not know, kept as it came`,
+            withdrawn: book.state.withdrawn.has(entry.id),
+            corrected_by: standing?.corrected_by,
+          };
+        }),
+      };
+    },
+
+    stops: async (rig, form, faces) => {
+      const { book } = await books.of(rig);
+      const { subject } = book.state;
+      return walkingOrder(subject, { form, inside: readInside(book, plans.of(rig, book, today()).plan), ...(faces === undefined ? {} : { faces }) }).filter(({ station, side }) => {
+        const at = subject.stations.find((s) => s.id === station);
+        return at !== undefined && asksAt(at, side, form).asks.length > 0;
+      });
+    },
+
+    keep,
+
+    judge: async (rig, all, on = today()) => {
+      const { book } = await books.of(rig);
+      const supposed = supposing(rig, book, all, now());
+      return { findings: restingOn(plans.findings(rig, book, supposed.book, civilDay(on)), supposed.ids) };
+    },
+
+    saveDraft: (name, value) => drafts.put(name, value),
+    draft: (name) => drafts.get(name),
+
+    undo: async (rig, entry, by) => {
+      const { lines } = await books.of(rig);
+      const place = lines.find((l) => l.entry.id === entry)?.entry.place ?? WHOLE_RIG;
+      await keep([{ rig, by, observed_at: now(), place, kind: 'withdrawal', version: versionOf('withdrawal'), body: {}, concerns: [entry] }]);
+    },
+
+    keepPhoto: (bytes, _media_type, reduce) => given.photos.keep(bytes, reduce),
+    photo: async (hash) => {
+      const found = await given.photoStore.get(hash);
+      return found && new Blob([found.bytes as BlobPart], { type: found.media_type });
+    },
+
+    exportLogbook: async (rig) => {
+      const { book, lines } = await books.of(rig);
+      const text = await given.files.logbook(lines);
+      await wasCopied(rig);
+      return { name: fileName(book.state.subject.name, today(), 'jsonl'), text };
+    },
+    exportArchive: async (rig) => {
+      const { book, lines } = await books.of(rig);
+      const bytes = await given.files.archive(lines, given.photoStore);
+      await wasCopied(rig);
+      return { name: fileName(book.state.subject.name, today(), 'zip'), bytes };
+    },
+    exportPlan: async (rig, on) => {
+      const { book } = await books.of(rig);
+      return { name: fileName(`${book.state.subject.name} plan`, civilDay(on), 'json'), text: await given.files.plan(plans.of(rig, book, civilDay(on)).plan, book.state.subject) };
+    },
+
+    importFile,
+
+    loadDemo: async () => {
+      const text = await given.files.demo();
+      const { rigs } = await importFile('sample.jsonl', new TextEncoder().encode(text));
+      const known = rigs[0] ?? (await demoRig(given));
+      if (known === undefined) throw new Error('the sample holds no rig');
+      await drafts.put(demoName(known), true);
+      await wasCopied(known);
+      return known;
+    },
+
+    forget: async (rig) => {
+      own.set(rig, (own.get(rig) ?? 0) + 1);
+      await store.forget(rig);
+      books.drop(rig);
+      plans.drop(rig);
+      for (const name of [demoName(rig), `visit ${rig}`]) await drafts.put(name, undefined);
+      changed(rig);
+    },
+
+    watch: async (tell) => {
+      watchers.add(tell);
+    },
+    storage: given.storage,
+  };
+};
+
+const KIND_WORDS: Readonly<Record<string, string>> = {
+  'travel-trailer': 'travel trailer',
+  'fifth-wheel': 'fifth wheel',
+  'class-a': 'motorhome, Class A',
+  'class-b': 'motorhome, Class B',
+  'class-c': 'motorhome, Class C',
+  'truck-camper': 'truck camper',
+  'folding-camper': 'folding camper',
+  teardrop: 'teardrop',
+};
+
+/** Inside, a round looks where water may be coming in now, and where somebody has looked before. */
+const readInside = (book: Book<Rig>, plan: Plan): readonly StationId[] => {
+  const wet: readonly string[] = ['do-not-use', 'before-moving', 'before-rain'];
+  const letsIn = plan.findings.filter((f) => isOpen(f) && wet.includes(f.urgency)).flatMap((f) => f.station ?? []);
+  return book.state.subject.stations.filter((s) => s.cut_through && (letsIn.includes(s.id) || book.state.through.has(`station/${s.id}/inside`))).map((s) => s.id);
+};
+
+const demoName = (rig: RigId): string => `demo ${rig}`;
+
+const demoRig = async ({ store, files }: Given): Promise<RigId | undefined> => {
+  const first = JSON.parse((await files.demo()).split('\n', 1)[0] ?? '{}') as Partial<Entry>;
+  return (await store.rigs()).find((r) => r === first.rig);
+};
+
+const lastDayOf = (text: string): CivilDay => {
+  const when = parseWhen(text);
+  return when ? lastDay(when) : civilDay(0);
+};
+
+const versionOf = (kind: string): number => kindById(kind)?.version ?? 1;
+
+const safely = (words: () => string): string => {
+  try {
+    return words();
+  } catch {
+    return 'An entry whose body cannot be read by this version; it is kept as it came.';
+  }
+};
+
+const looksOf = (kind: string): StationView['looks'] => {
+  const chain = looksChain(kind);
+  const first = (part: 'look' | 'feel' | 'measure' | 'sound'): string | undefined => chain.find((l) => l[part] !== undefined)?.[part];
+  return (
+    [
+      ['Look', first('look')],
+      ['Feel', first('feel')],
+      ['Measure', first('measure')],
+      ['Sound', first('sound')],
+    ] as const
+  ).flatMap(([verb, line]) => (line === undefined ? [] : [{ verb, line }]));
+};
+
+const fileName = (name: string, day: CivilDay, ending: string): string =>
+  `${
+    name
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}]+/gu, '-')
+      .replace(/^-|-$/g, '') || 'rig'
+  } ${showDay(day)}.${ending}`.replaceAll(' ', '-');
+
+const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+
+const importWords = (taken: number, known: number, refused: number, doubt: string | undefined): string =>
+  [
+    taken === 0
+      ? known > 0
+        ? 'Nothing new: all of it is here already.'
+        : 'Nothing was taken in.'
+      : `${count(taken, 'entry was', 'entries were')} taken in${known > 0 ? `, ${known} were here already` : ''}.`,
+    refused > 0 ? `${count(refused, 'line', 'lines')} could not be read and ${refused === 1 ? 'was' : 'were'} left out; what was recorded here is unchanged.` : '',
+    doubt ?? '',
+  ]
+    .filter((w) => w !== '')
+    .join(' ');
