@@ -80,7 +80,7 @@ const LEFTWARD = /^(curb|front|step)$/;
 export const runsLeftward = (rig: Pick<Rig, 'slides'>, face: FaceId, outlook: Outlook): boolean => {
   const [slide, wall] = face.split('-');
   const curbSlide = rig.slides.find((s) => s.id === slide)?.face === 'curb';
-  const outside = wall === undefined ? LEFTWARD.test(face) : wall === 'outer' ? curbSlide : wall === 'front' ? !curbSlide : wall === 'rear' ? curbSlide : false;
+  const outside = wall === undefined ? LEFTWARD.test(face) : wall === 'outer' || wall === 'front' ? curbSlide : wall === 'rear' ? !curbSlide : false;
   return outlook === 'outside' ? outside : !outside;
 };
 

@@ -100,6 +100,10 @@ describe('faces', () => {
     expect(runsLeftward(rig, 'curb', 'inside')).toBe(false);
     expect(runsLeftward(rig, 'rear', 'outside')).toBe(false);
     expect(runsLeftward(rig, 'front', 'outside')).toBe(true);
+    // Facing aft, the road side is at the right hand, so a slide on the road side comes out to the right there; facing forward, to the left.
+    expect(runsLeftward(rig, 's1-outer', 'outside')).toBe(false);
+    expect(runsLeftward(rig, 's1-front', 'outside')).toBe(false);
+    expect(runsLeftward(rig, 's1-rear', 'outside')).toBe(true);
     const curb = faceOf(rig, 'curb');
     if (!curb) throw new Error('no curb face');
     expect(asSeen(curb, [1, 2], true)).toEqual([7, 2]);
