@@ -1,12 +1,11 @@
-import type { State } from '../logbook';
 import type { Rig } from '../rig';
-import { type Station, type StationId, sooner, type Urgency } from '../terms';
+import { type Station, sooner, type Urgency } from '../terms';
 import { showDay } from '../units';
 import { type Finding, isOpen, isWork, takenAs } from './finding';
 import { byJobOrder } from './job-order';
-import type { Judged } from './judge';
+import { inUrgency, type Judged, type JudgedScene } from './judge';
 import { isRubberRoof, NO_PETROLEUM, packed, type Quantity, quantitiesOf } from './materials';
-import { sceneOf } from './places';
+import { inOrder } from './order';
 import type { Job, Material } from './plan-types';
 import { type Method, methodOf } from './reseal-method';
 import { remedy } from './trade';
@@ -21,16 +20,16 @@ type Planned = { readonly job: Job; readonly quantities: readonly Quantity[] };
 
 /**
  * One job settles all findings of a place that one remedy puts right: the remedy is one of those of the most urgent finding,
- * and of these the one that settles most.
+ * and of these the one that settles most. Places on a face without a station are each a job of their own.
  */
-const grouped = (findings: readonly Finding[]): readonly (readonly [remedy: string | undefined, findings: readonly Finding[]])[] => {
+const grouped = (findings: readonly Finding[], together: boolean): readonly (readonly [remedy: string | undefined, findings: readonly Finding[]])[] => {
   const groups: (readonly [string | undefined, readonly Finding[]])[] = [];
   let rest = [...findings];
   for (let [first] = rest; first; [first] = rest) {
     const lead = first;
     const settledBy = (id: string): readonly Finding[] => rest.filter((f) => f.who === lead.who && f.remedies.includes(id));
     const [best] = [...lead.remedies].sort((a, b) => settledBy(b).length - settledBy(a).length);
-    const mine = best === undefined ? [lead] : settledBy(best);
+    const mine = best === undefined || !together ? [lead] : settledBy(best);
     groups.push([best, mine]);
     rest = rest.filter((f) => !mine.includes(f));
   }
@@ -65,7 +64,7 @@ const jobOf = (scene: string, id: string | undefined, findings: readonly Finding
   const quantities = who === 'professional' || id === undefined ? [] : quantitiesOf(id, station, rig, bead_m, method);
   const cautions = [...new Set([...findings.flatMap((f) => f.cautions), ...(row?.cautions ?? [])])];
   const job: Job = {
-    id: `job/${scene}/${id ?? `look:${lead.id.split('/')[0] ?? ''}`}${lead.who === 'professional' ? '/professional' : ''}`,
+    id: id === undefined || station === undefined ? `job/${lead.id}` : `job/${scene}/${id}${lead.who === 'professional' ? '/professional' : ''}`,
     title: titleOf(findings),
     ...(station ? { station: station.id } : lead.station === undefined ? {} : { station: lead.station }),
     findings: findings.map((f) => f.id),
@@ -109,31 +108,34 @@ const proofJob = (finding: Finding, on: number): Planned => {
   };
 };
 
+const plannedBefore = new WeakMap<JudgedScene, readonly Planned[]>();
+
+/** The jobs of one scene. A scene that was not judged anew asks for the same jobs. */
+const jobsIn = (scene: JudgedScene, judged: Judged): readonly Planned[] => {
+  const known = plannedBefore.get(scene);
+  if (known) return known;
+  const { station } = scene;
+  const findings = inUrgency(scene.findings);
+  const work = findings.filter(isWork);
+  const method = methodAt(scene, work);
+  const planned = [
+    ...grouped(work, station !== undefined).map(([id, mine]) => jobOf(scene.id, id, mine, station, judged.rig, method)),
+    ...findings.filter((f) => isOpen(f) && f.life === 'proof-due').map((f) => proofJob(f, judged.on)),
+  ];
+  plannedBefore.set(scene, planned);
+  return planned;
+};
+
 /** The job list, the most urgent first, and what to buy for all of it that is one's own work. */
-export const jobsOf = (judged: Judged, state: State<Rig>): { readonly jobs: readonly Job[]; readonly shopping: readonly Material[] } => {
-  const { rig, on } = judged;
-  const stations = new Map<StationId, Station>(rig.stations.map((s) => [s.id, s]));
-  const scenes = new Map<string, Finding[]>();
-  const proofs: Planned[] = [];
-  for (const finding of judged.findings) {
-    if (isWork(finding)) {
-      const scene = sceneOf(finding.place);
-      scenes.set(scene, [...(scenes.get(scene) ?? []), finding]);
-    } else if (isOpen(finding) && finding.life === 'proof-due') proofs.push(proofJob(finding, on));
-  }
-  const planned = [...scenes].flatMap(([scene, findings]) => {
-    const station = stations.get(scene);
-    const method = methodAt(station, findings, state);
-    return grouped(findings).map(([id, mine]) => jobOf(scene, id, mine, station, rig, method));
-  });
-  const all = [...planned, ...proofs];
+export const jobsOf = (judged: Judged): { readonly jobs: readonly Job[]; readonly shopping: readonly Material[] } => {
+  const all = [...judged.scenes.values()].flatMap((scene) => jobsIn(scene, judged));
   return { jobs: all.map((p) => p.job).sort(byJobOrder), shopping: packed(all.flatMap((p) => p.quantities)) };
 };
 
 /** How the seal of a station is renewed, where one of its findings asks for that. */
-const methodAt = (station: Station | undefined, findings: readonly Finding[], state: State<Rig>): Method | undefined => {
+const methodAt = ({ station, lists }: JudgedScene, findings: readonly Finding[]): Method | undefined => {
   if (!station || !findings.some((f) => f.remedies.some((r) => BEADS.has(r)))) return undefined;
-  const last = state.through.get(`station/${station.id}/outside`)?.get('resealed')?.at(-1);
+  const last = inOrder(lists.filter((list) => list[0]?.entry.kind === 'resealed')).at(-1);
   return methodOf(station, last, {
     failed: findings.some((f) => f.title === 'Seal failed'),
     notAdhering: findings.some((f) => f.title === 'Seal does not stick' || (f.defect ?? '').endsWith('.not-adhering')),

@@ -105,3 +105,107 @@ describe('the life of a finding', () => {
     expect(at('2026-09-20', stretch, grade('2026-05-02', 'S0')).map((f) => f.life)).toEqual(['open']);
   });
 });
+
+const decide = (on: string, kind: string, body: Record<string, unknown>): Said => ({ on, kind, at: vent, body, concerns: [FIRST] });
+
+describe('decisions about a finding', () => {
+  const s3 = grade('2026-05-03', 'S3');
+
+  it('keep it on the plan with who decided and why', () => {
+    const [finding] = at('2026-06-01', s3, decide('2026-05-04', 'put-off', { until: '2026-07-01', why: 'no dry day' }));
+    expect(finding).toMatchObject({ life: 'put-off', due: day('2026-07-01'), settled_by: nth(2), urgency: 'before-rain' });
+    expect(finding?.because.at(-1)?.text).toContain('R. Rider');
+    expect(finding?.because.at(-1)?.text).toContain('no dry day');
+    expect(at('2026-06-01', s3, decide('2026-05-04', 'declined', { why: 'selling it' }))[0]).toMatchObject({ life: 'declined', urgency: 'before-rain' });
+    expect(at('2026-06-01', s3, decide('2026-05-04', 'handed-over', { to: 'workshop' }))[0]).toMatchObject({ life: 'handed-over', who: 'professional' });
+  });
+
+  it('raise it again on the day to which it was put off', () => {
+    expect(at('2026-06-30', s3, decide('2026-05-04', 'put-off', { until: '2026-07-01' }))[0]?.life).toBe('put-off');
+    expect(at('2026-07-01', s3, decide('2026-05-04', 'put-off', { until: '2026-07-01' }))[0]).toMatchObject({ life: 'open', settled_by: nth(2) });
+  });
+
+  it('do not outlast a look that finds it worse, and do outlast one that finds it the same', () => {
+    const s2 = grade('2026-05-03', 'S2');
+    const off = decide('2026-05-04', 'put-off', { until: '2027-01-01' });
+    expect(at('2026-06-01', s2, off, grade('2026-05-20', 'S4'))[0]).toMatchObject({ life: 'reopened', settled_by: nth(3), urgency: 'before-rain' });
+    expect(at('2026-06-01', s2, off, grade('2026-05-20', 'S2'))[0]).toMatchObject({ life: 'put-off' });
+  });
+
+  it('show both judgements when a person judges otherwise; the rule is not silenced', () => {
+    const [finding] = at('2026-06-01', s3, decide('2026-05-04', 'judged-otherwise', { urgency: 'watch', why: 'only the skin of the bead' }));
+    expect(finding).toMatchObject({ life: 'judged-otherwise', urgency: 'before-rain', judged: { urgency: 'watch', by: 'R. Rider' } });
+  });
+
+  it('give way to care that comes after them, and the later decision counts', () => {
+    expect(at('2026-06-01', s3, decide('2026-05-04', 'declined', {}), reseal('2026-05-05', FIRST))[0]?.life).toBe('proof-due');
+    expect(at('2026-06-01', s3, decide('2026-05-04', 'declined', {}), decide('2026-05-05', 'put-off', { until: '2027-01-01' }))[0]?.life).toBe('put-off');
+  });
+});
+
+describe('proof', () => {
+  const proof = (on: string, result: string, names: string): Said => ({ on, kind: 'proof-seen', at: vent, body: { result, by: 'hose' }, concerns: [names] });
+
+  it('that it held proves it, whether it names the finding or the care', () => {
+    for (const names of [FIRST, nth(2)])
+      expect(at('2026-06-01', grade('2026-05-03', 'S4'), reseal('2026-05-04', FIRST), proof('2026-05-06', 'held', names))[0]).toMatchObject({ life: 'proved', settled_by: nth(3) });
+  });
+
+  it('that it did not hold reopens it, and care after that mends it again', () => {
+    const said = [grade('2026-05-03', 'S4'), reseal('2026-05-04', FIRST), proof('2026-05-06', 'did-not-hold', FIRST)];
+    expect(at('2026-06-01', ...said)[0]).toMatchObject({ life: 'reopened', settled_by: nth(3) });
+    expect(at('2026-06-01', ...said, reseal('2026-05-08', FIRST))[0]).toMatchObject({ life: 'proof-due', settled_by: nth(4) });
+  });
+
+  it('ends the finding: a bad look after it raises another', () => {
+    const findings = at('2026-09-20', grade('2026-05-03', 'S4'), reseal('2026-05-04', FIRST), proof('2026-05-20', 'held', FIRST), grade('2026-09-03', 'S4'));
+    expect(findings.map((f) => [f.raised_by, f.life])).toEqual([
+      [nth(4), 'open'],
+      [nth(1), 'proved'],
+    ]);
+  });
+
+  it('is not given by a cover, nor by washing a seal', () => {
+    const cover: Said = { on: '2026-05-04', kind: 'covered', at: vent, body: { with_what: 'tape' }, concerns: [FIRST] };
+    const wash: Said = { on: '2026-05-04', kind: 'cleaned', at: vent, body: { with_what: 'soap-and-water' }, concerns: [FIRST] };
+    expect(at('2026-06-01', grade('2026-05-03', 'S4'), cover)[0]).toMatchObject({ life: 'open' });
+    expect(at('2026-06-01', grade('2026-05-03', 'S4'), cover)[0]?.because.at(-1)?.text).toContain('a cover is not a repair');
+    expect(at('2026-06-01', grade('2026-05-03', 'S4'), wash)[0]).toMatchObject({ life: 'open' });
+  });
+});
+
+describe('several defects at one place', () => {
+  const look = (on: string, ...defects: string[]): Said => ({
+    on,
+    kind: 'look',
+    at: vent,
+    body: defects.length === 0 ? { verdict: 'sound' } : { verdict: 'something-wrong', defects },
+  });
+
+  it('are findings of their own, and one that is not ticked again is not thereby gone', () => {
+    const findings = at('2026-09-20', look('2026-05-03', 'vent-hatch.lid-cracked', 'vent-hatch.gasket-flat'), look('2026-06-03', 'vent-hatch.gasket-flat'));
+    expect(findings.map((f) => [f.defect, f.life])).toEqual([
+      ['vent-hatch.lid-cracked', 'open'],
+      ['vent-hatch.gasket-flat', 'open'],
+    ]);
+    expect(at('2026-09-20', look('2026-05-03', 'vent-hatch.lid-cracked'), look('2026-06-03')).map((f) => f.life)).toEqual(['seen-sound']);
+  });
+
+  it('one that care named is proved by a later look that does not show it', () => {
+    const named = `trade-defect:vent-hatch.lid-cracked/${vent}@outside/${nth(1)}`;
+    const findings = at(
+      '2026-09-20',
+      look('2026-05-03', 'vent-hatch.lid-cracked', 'vent-hatch.gasket-flat'),
+      { on: '2026-05-04', kind: 'replaced', at: vent, body: { what: 'lid' }, concerns: [named] },
+      look('2026-06-03', 'vent-hatch.gasket-flat'),
+    );
+    expect(findings.map((f) => [f.defect, f.life])).toEqual([
+      ['vent-hatch.gasket-flat', 'open'],
+      ['vent-hatch.lid-cracked', 'proved'],
+    ]);
+  });
+
+  it('are not closed by a sound answer to another question', () => {
+    expect(at('2026-09-20', look('2026-05-03', 'vent-hatch.lid-cracked'), grade('2026-06-03', 'S0')).map((f) => f.life)).toEqual(['open']);
+  });
+});

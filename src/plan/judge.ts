@@ -23,7 +23,9 @@ export type JudgedScene = {
   readonly lists: readonly (readonly Standing[])[];
   readonly namings: readonly Naming[];
   readonly rigLists: readonly (readonly Standing[])[];
+  /** Everything that was ever raised here. */
   readonly episodes: readonly Episode[];
+  /** What is open, and what was mended and proved. */
   readonly findings: readonly Finding[];
   /** The latest look from outside that some rule judged, and the latest time it could not be seen. */
   readonly looked?: Standing;
@@ -131,7 +133,7 @@ const judgeScene = (
       ...episodesOf(rule, inOrder([...new Set([...rule.reads, ...(rule.provedBy ?? []), ...(rule.endedBy ?? [])])].map(through).filter((l) => l.length > 0)), scene, namings),
     );
   const open = escalated(episodes, scene);
-  const findings = open.map((e) => findingOf(e, namings, on));
+  const findings = open.filter((e) => e.closed?.life !== 'seen-sound').map((e) => findingOf(e, namings, on));
   const looks = inOrder(
     [...concerned]
       .flatMap((r) => r.reads)
@@ -194,21 +196,17 @@ export const inUrgency = (findings: readonly Finding[]): readonly Finding[] =>
   [...findings].sort((a, b) => Number(isOpen(b)) - Number(isOpen(a)) || byUrgency(a.urgency, b.urgency) || a.since - b.since || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
 
 /** Every finding that was ever raised, with its life on that day. */
-export const judge = (rig: Rig, state: State<Rig>, on: CivilDay): readonly Finding[] => judgeAll(rig, state, on).findings;
+export const judge = (rig: Rig, state: State<Rig>, on: CivilDay): readonly Finding[] =>
+  inUrgency([...judgeAll(rig, state, on).scenes.values()].flatMap((scene) => historyOf(scene, on)));
 
-/** The findings of one scene: a station, or one side of one face. */
+/** Every finding of one scene, those that a later look found sound included. */
+export const historyOf = (scene: JudgedScene, on: CivilDay): readonly Finding[] => scene.episodes.map((e) => findingOf(e, scene.namings, on));
+
+/** The findings of one scene, judged for itself: a station, or one side of one face (`face:curb@outside`), or the rig. */
 export const judgePlace = (rig: Rig, state: State<Rig>, on: CivilDay, scene: string): readonly Finding[] => {
   const gathered = gather(state);
   const rigKinds = gathered.get('rig')?.byKind;
   const ofRig = (kind: string): readonly Standing[] => inOrder(rigKinds?.get(kind) ?? []);
-  return judgeScene(
-    scene,
-    gathered.get(scene),
-    gatherNamings(state).get(scene) ?? NO_NAMINGS,
-    [],
-    rig,
-    rig.stations.find((s) => s.id === scene),
-    on,
-    ofRig,
-  ).findings;
+  const station = rig.stations.find((s) => s.id === scene);
+  return inUrgency(historyOf(judgeScene(scene, gathered.get(scene), gatherNamings(state).get(scene) ?? NO_NAMINGS, [], rig, station, on, ofRig), on));
 };

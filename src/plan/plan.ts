@@ -28,7 +28,7 @@ export const planAfter = (before: Planned | undefined, rig: Rig, state: State<Ri
   const not_seen = notSeen(judged, state);
   const marks = marksOf(judged, not_seen);
   const findings = judged.findings.filter((f) => isOpen(f) || (f.life === 'proved' && f.closed !== undefined && on - f.closed <= IN_SIGHT));
-  const { jobs, shopping } = jobsOf(judged, state);
+  const { jobs, shopping } = jobsOf(judged);
   const plan: Plan = {
     on,
     findings,

@@ -1,6 +1,6 @@
-import { kinds, type stowed, type tyrePressure } from '../entries';
+import { asksAt, type stowed, type tyrePressure } from '../entries';
 import type { Standing, State } from '../logbook';
-import type { Rig } from '../rig';
+import { isBeforeATrip, type Rig } from '../rig';
 import { type AnyKind, type BodyOf, placeKey, type Station, type Urgency, WHOLE_RIG } from '../terms';
 import { showDay } from '../units';
 import { type Finding, isWork, takenAs } from './finding';
@@ -19,8 +19,16 @@ const TODAY = 0;
 const EVENING_BEFORE = 1;
 const AGES: Readonly<Record<string, number>> = { 'tyre-pressure': TODAY };
 
-/** What the round before a trip asks at stations. */
-const BEFORE_TRIP: readonly AnyKind[] = kinds.filter((k) => k.before_trip !== undefined);
+const asked = new WeakMap<Station, readonly AnyKind[]>();
+
+/** What the round before a trip asks at a station: nothing, where that round does not stop. */
+const asksBeforeTrip = (station: Station): readonly AnyKind[] => {
+  const known = asked.get(station);
+  if (known) return known;
+  const kinds = station.retired || !isBeforeATrip(station) ? [] : asksAt(station, 'outside', 'pre-trip').asks;
+  asked.set(station, kinds);
+  return kinds;
+};
 
 const STOPS: readonly Urgency[] = ['do-not-use', 'before-moving'];
 
@@ -88,11 +96,11 @@ export const readyToRoll = (judged: Judged, state: State<Rig>): ReadyToRoll => {
   const no = [...against(judged), ...openDoors(rig, state, on), ...stowing.no];
   const unknown: Reason[] = [];
   for (const station of rig.stations) {
-    if (station.retired) continue;
+    const questions = asksBeforeTrip(station);
+    if (questions.length === 0) continue;
     const latest = state.latest.get(placeKey({ at: 'station', station: station.id, side: 'outside' }));
     const unseen = latest?.get('could-not-see');
-    for (const kind of BEFORE_TRIP) {
-      if (kind.before_trip?.(station, 'outside') !== true) continue;
+    for (const kind of questions) {
       const looked = latest?.get(kind.id);
       const reason = open(station, kind, looked, judged);
       if (reason)

@@ -59,6 +59,7 @@ export type Said = {
   readonly concerns?: readonly string[];
   readonly round?: string;
   readonly note?: string;
+  readonly spent_s?: number;
   readonly id?: string;
 };
 
@@ -88,6 +89,7 @@ export const linesOf = (said: readonly Said[], device = 'phone'): readonly Line[
       ...(s.concerns ? { concerns: s.concerns } : {}),
       ...(s.round ? { round: s.round } : {}),
       ...(s.note ? { note: s.note } : {}),
+      ...(s.spent_s === undefined ? {} : { spent_s: s.spent_s }),
     };
     return { entry, text: writeLine(entry), hash: String(n).padStart(64, '0') };
   });

@@ -3,7 +3,7 @@ import type { Standing } from '../../logbook';
 import { type BodyOf, sooner, type Urgency, type Who } from '../../terms';
 import { showDay } from '../../units';
 import { defineRule, type Scene, type Verdict } from '../rule';
-import { suspectsAt } from '../suspects';
+import { suspectsAt, suspectWords } from '../suspects';
 import { REPAIRS } from './repairs';
 import { LEAK_PATHS, MOISTURE_BANDS } from './sources';
 import { unnamed } from './trade-defect';
@@ -41,7 +41,11 @@ const judge = (seen: Standing, scene: Scene): readonly Verdict[] => {
           entries: here,
           source: professional ? MOISTURE_BANDS : LEAK_PATHS,
         },
-        { text: 'Water shows away from where it came in: first suspects are the nearest openings above and up-slope.', entries: here, source: LEAK_PATHS },
+        {
+          text: `Water shows away from where it came in.${suspects.length === 0 ? '' : ` First suspects, above and up-slope: ${suspectWords(suspects, scene.rig)}.`}`,
+          entries: here,
+          source: LEAK_PATHS,
+        },
       ],
       remedies: professional ? ['soft-structure', 'wet-inside'] : ['wet-inside'],
       cautions: ['mould', 'mains'],

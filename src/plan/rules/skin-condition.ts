@@ -4,7 +4,7 @@ import type { Construction, Rig } from '../../rig';
 import type { BodyOf, Station } from '../../terms';
 import { showDay, showTyped } from '../../units';
 import { defineRule, type Scene, type Verdict } from '../rule';
-import { suspectsAt } from '../suspects';
+import { suspectsAt, suspectWords } from '../suspects';
 import { isA } from '../trade';
 import { REPAIRS } from './repairs';
 import { DELAMINATION, LEAK_PATHS, PRACTICE } from './sources';
@@ -63,8 +63,7 @@ const judge = (seen: Standing, scene: Scene): readonly Verdict[] => {
   const told = `${signs.map((s) => SIGN_WORDS[s] ?? s.replaceAll('-', ' ')).join(', ')}${body.across ? `, ${showTyped(body.across, 'length')} across` : ''}, seen on ${showDay(seen.day)}.`;
   const sentence = `${told.charAt(0).toUpperCase()}${told.slice(1)}`;
   const suspects = suspectsAt(seen.place, scene.rig);
-  const whence =
-    suspects.length === 0 ? [] : [{ text: 'First suspects are the nearest openings above and up-slope, windows and water heater first.', entries: here, source: LEAK_PATHS }];
+  const whence = suspects.length === 0 ? [] : [{ text: `First suspects, above and up-slope: ${suspectWords(suspects, scene.rig)}.`, entries: here, source: LEAK_PATHS }];
   const verdicts: Verdict[] = [...rowsOf(body, seen, scene)];
   const soft = signs.includes('soft');
   if (soft)

@@ -3,7 +3,7 @@ import type { Standing } from '../../logbook';
 import type { Rig } from '../../rig';
 import { gaugeAfterChange, runFlat } from '../../science';
 import { type BodyOf, ours, type Station } from '../../terms';
-import { type CivilDay, fromSi, gaugePascals, kelvin, metres, parseWhen, showDay, showIn, showTyped } from '../../units';
+import { type CivilDay, fromSi, gaugePascals, kelvin, metres, parseWhen, showDay, showIn, showTyped, toSi } from '../../units';
 import type { Because } from '../finding';
 import { byWhen, inOrder } from '../order';
 import { defineRule, type Scene, type Verdict } from '../rule';
@@ -222,7 +222,7 @@ export const tyrePressureRule = defineRule({
   alsoReads: ['stay', 'leg'],
   example: {
     kind: 'tyre-pressure',
-    body: { pressure: { typed: '60', unit: 'psi', si: 413685.4 }, tyre_temperature: { typed: '20', unit: 'c', si: 293.15 } },
+    body: { pressure: { typed: '60', unit: 'psi', si: toSi(60, 'gauge-pressure', 'psi') }, tyre_temperature: { typed: '20', unit: 'c', si: 293.15 } },
     looks: 'tyre',
     gives: 'before-moving',
   },
