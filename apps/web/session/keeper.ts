@@ -5,6 +5,7 @@ import { type Rig, startingLayout, walkingOrder } from '../../../src/rig';
 import { type Draft, type Entry, type RigId, type StationId, stationOf, WHOLE_RIG } from '../../../src/terms';
 import { type CivilDay, civilDay, lastDay, type Preferences, parseWhen, showDay, showIn } from '../../../src/units';
 import { restingOn, supposing } from './judging';
+import { lookBack } from './looking-back';
 import { planning } from './planning';
 import type { Copies, Drafts, Files, Photos, Trouble } from './ports';
 import { recordWords } from './record-words';
@@ -82,7 +83,8 @@ export const keeper = (given: Given): Session => {
   const overview = async (rig: RigId, on: number = today()): Promise<Overview> => {
     const { book, lines } = await books.of(rig);
     const day = civilDay(on);
-    const { plan, marks, round, timeline } = plans.of(rig, book, day);
+    const { round, timeline } = plans.of(rig, book, today());
+    const { plan, marks } = day < today() ? lookBack(rig, lines, day).planned : plans.of(rig, book, day);
     return {
       rig: book.state.subject,
       plan,
@@ -167,6 +169,7 @@ export const keeper = (given: Given): Session => {
           const kind = kindById(entry.kind);
           return {
             entry,
+            body: standing?.body ?? entry.body,
             words: kind ? safely(() => kind.line((standing?.body ?? entry.body) as never, METRIC)) : `${entry.kind}: a kind this version does not know, kept as it came`,
             withdrawn: book.state.withdrawn.has(entry.id),
             corrected_by: standing?.corrected_by,
@@ -222,6 +225,11 @@ export const keeper = (given: Given): Session => {
     exportPlan: async (rig, on) => {
       const { book } = await books.of(rig);
       return { name: fileName(`${book.state.subject.name} plan`, civilDay(on), 'json'), text: await given.files.plan(plans.of(rig, book, civilDay(on)).plan, book.state.subject) };
+    },
+
+    paper: async (rig, wish) => {
+      const { book } = await books.of(rig);
+      return given.files.paper(book.state, plans.of(rig, book, today()), wish);
     },
 
     importFile,

@@ -1,8 +1,9 @@
-import type { Line, PhotoStore } from '../../../src/logbook';
+import type { Line, PhotoStore, State } from '../../../src/logbook';
 import type { Plan } from '../../../src/plan';
 import type { Rig } from '../../../src/rig';
 import type { Head, PhotoRef, RigId } from '../../../src/terms';
 import type { Refusal } from '../../../src/units';
+import type { Overview, PaperWish } from './session';
 
 /** Unfinished input and small facts of this device, each under a name. Durable when a put resolves; undefined takes it away. */
 export type Drafts = { readonly get: (name: string) => Promise<unknown>; readonly put: (name: string, value: unknown) => Promise<void> };
@@ -21,6 +22,7 @@ export type Files = {
   readonly logbook: (lines: readonly Line[]) => Promise<string>;
   readonly archive: (lines: readonly Line[], photos: PhotoStore) => Promise<Uint8Array>;
   readonly plan: (plan: Plan, rig: Rig) => Promise<string>;
+  readonly paper: (state: State<Rig>, answer: { readonly plan: Plan; readonly marks: Overview['marks'] }, wish: PaperWish) => Promise<string>;
   readonly read: (name: string, bytes: Uint8Array) => Promise<ReadFile>;
   readonly demo: () => Promise<string>;
 };

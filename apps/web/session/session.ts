@@ -54,7 +54,11 @@ export type StationView = {
 
 export type LogbookPage = {
   readonly total: number;
-  readonly lines: readonly { readonly entry: Entry; readonly words: string; readonly withdrawn: boolean; readonly corrected_by: EntryId | undefined }[];
+  readonly lines: readonly {
+    readonly entry: Entry;
+    /** The body as it now stands: upcast, corrected. */
+    readonly body: unknown;
+    readonly words: string; readonly withdrawn: boolean; readonly corrected_by: EntryId | undefined }[];
 };
 
 export type Imported = {
@@ -63,6 +67,16 @@ export type Imported = {
   readonly rigs: readonly RigId[];
   readonly refused: readonly { readonly line: number; readonly refusals: readonly Refusal[] }[];
   readonly words: string;
+};
+
+/** Which sheet of paper is wanted, and how. */
+export type PaperWish = {
+  readonly what: 'walk-sheet' | 'condition-record' | 'plan';
+  readonly paper: 'A4' | 'Letter';
+  readonly preferences: Preferences;
+  readonly by?: string;
+  /** Which round a walk sheet is for. */
+  readonly form?: 'full' | 'pre-trip';
 };
 
 /** A verdict while the person still types: what stands open at the place with the drafts in it, the most urgent first. */
@@ -90,6 +104,8 @@ export interface Session {
   exportLogbook(rig: RigId): Promise<{ readonly name: string; readonly text: string }>;
   exportArchive(rig: RigId): Promise<{ readonly name: string; readonly bytes: Uint8Array }>;
   exportPlan(rig: RigId, on: number): Promise<{ readonly name: string; readonly text: string }>;
+  /** A sheet of paper as a page of its own, ready to be printed. */
+  paper(rig: RigId, wish: PaperWish): Promise<string>;
   importFile(name: string, bytes: Uint8Array): Promise<Imported>;
   loadDemo(): Promise<RigId>;
   forget(rig: RigId): Promise<void>;
