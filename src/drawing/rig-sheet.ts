@@ -28,7 +28,8 @@ export type SheetOptions = {
   readonly numbers?: boolean;
   /** Names of the faces. */
   readonly names?: boolean;
-  readonly dimensions?: boolean;
+  /** `scale` leaves only the scale under the road wall: paper is narrow. */
+  readonly dimensions?: boolean | 'scale';
   readonly selected?: StationId;
 };
 
@@ -154,7 +155,7 @@ export const rigSheet = (rig: Rig, marks: SheetMarks = NO_MARKS, options: SheetO
         return frame ? [stationGroup(rig, s, frame, px, marks.known[s.id], ontoFace)] : [];
       }),
       ...(names ? (below ? undersideNames(sheet) : netNames(sheet)) : []),
-      ...(names && !below && (options.dimensions ?? true) ? netDimensions(sheet, options.preferences ?? US) : []),
+      ...(names && !below && (options.dimensions ?? true) !== false ? netDimensions(sheet, options.preferences ?? US, options.dimensions === 'scale') : []),
       ...selection(sheet, options.selected),
       ...quiet,
       ...numbered,

@@ -83,7 +83,7 @@ const widthDimension = (sheet: Sheet, preferences: Preferences): readonly Primit
 };
 
 /** Heights beside the road wall, width beside the rear, the scale under the ground. */
-export const netDimensions = (sheet: Sheet, preferences: Preferences): readonly Primitive[] => {
+export const netDimensions = (sheet: Sheet, preferences: Preferences, scaleOnly = false): readonly Primitive[] => {
   const { rig, net, px, type } = sheet;
   const [frame, face] = [frameFor(net, 'road'), faceOf(rig, 'road')];
   if (!frame || !face) return [];
@@ -93,12 +93,16 @@ export const netDimensions = (sheet: Sheet, preferences: Preferences): readonly 
   const ground = at(0, 0)[1];
   const bar = ground + type * (hitchAhead(rig) > widthOf('Road side', type, true) + type ? 1.1 : 2.6);
   const size = { size_px: type * px * SMALL };
+  const scale = [
+    ...scaleBar(at(b.x0, 0)[0], bar, rig.overall.body_length_m, preferences, px, type * SMALL),
+    ...(rig.overall_certainty === 'typical' ? [p.text('text-small', at(b.x1, 0)[0], bar + type * 3, 'Typical sizes: measure yours', type * SMALL, 'end')] : []),
+  ];
+  if (scaleOnly) return scale;
   return [
     ...dimension(at(x, b.y1), at(x, b.y0), bothLengths(b.y1 - b.y0, preferences), px, size),
     ...dimension(at(x, b.y0), at(x, 0), bothLengths(b.y0, preferences), px, { ...size, beside: true }),
     ...widthDimension(sheet, preferences),
-    ...scaleBar(at(b.x0, 0)[0], bar, rig.overall.body_length_m, preferences, px, type * SMALL),
-    ...(rig.overall_certainty === 'typical' ? [p.text('text-small', at(b.x1, 0)[0], bar + type * 3, 'Typical sizes: measure yours', type * SMALL, 'end')] : []),
+    ...scale,
   ];
 };
 
@@ -106,14 +110,14 @@ export const netDimensions = (sheet: Sheet, preferences: Preferences): readonly 
 export const netMargins = (
   rig: Sheet['rig'],
   type: number,
-  dimensions: boolean,
+  dimensions: boolean | 'scale',
   preferences: Preferences,
 ): { readonly left: number; readonly right: number; readonly above: number; readonly below: number } => {
   const skirt = Math.min(...(faceOf(rig, 'road')?.outline_m.map((q) => q[1]) ?? [0]));
   const words = widthOf(bothLengths(skirt, preferences), type * SMALL);
   return {
-    left: hitchAhead(rig) + (dimensions ? 0.45 + words + type * 1.2 : 0.35),
-    right: type * (dimensions ? 4.2 : 2.4),
+    left: hitchAhead(rig) + (dimensions === true ? 0.45 + words + type * 1.2 : 0.35),
+    right: type * (dimensions === true ? 4.2 : 2.4),
     above: type * 2.1,
     below: type * (dimensions ? 6 : 2.6),
   };
