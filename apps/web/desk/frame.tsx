@@ -23,7 +23,7 @@ const PAGES = [
   { page: 'round', word: 'Round', to: (rig: RigId) => href('rig', rig, 'round') },
   { page: 'logbook', word: 'Logbook', to: (rig: RigId) => desk.logbook(rig) },
   { page: 'describe', word: 'Describe', to: (rig: RigId) => desk.describe(rig) },
-  { page: 'print', word: 'Print', to: desk.print },
+  { page: 'print', word: 'Print', to: (rig: RigId) => desk.print(rig) },
   { page: 'copies', word: 'Copies', to: desk.copies },
 ] as const;
 
@@ -184,15 +184,14 @@ export const RigDesk = ({ rig, page, children }: { readonly rig: RigId; readonly
     [overview, rig, session, settings, by, rigs, keep, say],
   );
 
-  useEffect(() => {
-    window.scrollTo(0, 0);
-  }, [page]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another page begins at its top
+  useEffect(() => window.scrollTo(0, 0), [page]);
 
   return (
     <div className="desk">
-      <a className="skip" href="#content" onClick={skip}>
+      <button type="button" className="skip" onClick={skip}>
         To the page
-      </a>
+      </button>
       <Header rig={rig} overview={overview} here={page} />
       {value ? (
         <DeskProvider value={value}>
@@ -207,8 +206,7 @@ export const RigDesk = ({ rig, page, children }: { readonly rig: RigId; readonly
   );
 };
 
-const skip = (event: { preventDefault: () => void }): void => {
-  event.preventDefault();
+const skip = (): void => {
   const main = document.getElementById('content');
   main?.setAttribute('tabindex', '-1');
   main?.focus();
@@ -238,9 +236,9 @@ export const ToolDesk = ({ here, children }: { readonly here: string; readonly c
   useKeys({ '?': () => showKeys(true), '/': findSearch });
   return (
     <div className="desk">
-      <a className="skip" href="#content" onClick={skip}>
+      <button type="button" className="skip" onClick={skip}>
         To the page
-      </a>
+      </button>
       <Header rig={undefined} overview={undefined} here={here} />
       <WorksheetBoxes preferences={settings}>{children}</WorksheetBoxes>
       {keysShown && <KeyList close={() => showKeys(false)} />}

@@ -64,7 +64,7 @@ const RigPage = ({ page, what, route }: { readonly page: string; readonly what: 
     case 'copies':
       return <CopiesPage />;
     case 'print':
-      return <PrintPage />;
+      return <PrintPage what={what} />;
     default:
       return (
         <main className="desk-page" id="content">

@@ -17,7 +17,7 @@ export const desk = {
     withQuery(href('rig', rig, 'add'), Object.fromEntries(Object.entries(query).filter((e): e is [string, string] => e[1] !== undefined))),
   correct: (rig: RigId, entry: string) => href('rig', rig, 'correct', entry),
   copies: (rig: RigId) => href('rig', rig, 'copies'),
-  print: (rig: RigId) => href('rig', rig, 'print'),
+  print: (rig: RigId, what?: string) => (what === undefined ? href('rig', rig, 'print') : href('rig', rig, 'print', what)),
   settings: () => href('settings'),
   worksheets: (id?: string) => (id === undefined ? href('worksheets') : href('worksheets', id)),
   rigs: () => href('rigs'),

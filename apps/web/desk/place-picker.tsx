@@ -173,15 +173,15 @@ export const PlacePicker = ({
       )}
       {(answer.at === 'point' || answer.at === 'outline') && (
         <>
-          <label className="line-field">
-            <span>{answer.at === 'point' ? 'At' : 'Corners, one a line'}</span>
+          <span className="line-field">
+            <label htmlFor={`${id}-points`}>{answer.at === 'point' ? 'At' : 'Corners, one a line'}</label>
             {answer.at === 'point' ? (
-              <input type="text" value={answer.points} placeholder="1.20; 0.45" onChange={(e) => set({ points: e.target.value })} />
+              <input id={`${id}-points`} type="text" value={answer.points} placeholder="1.20; 0.45" onChange={(e) => set({ points: e.target.value })} />
             ) : (
-              <textarea rows={4} value={answer.points} placeholder={'1.20; 0.45\n1.60; 0.45\n1.60; 0.80'} onChange={(e) => set({ points: e.target.value })} />
+              <textarea id={`${id}-points`} rows={4} value={answer.points} placeholder={'1.20; 0.45\n1.60; 0.45\n1.60; 0.80'} onChange={(e) => set({ points: e.target.value })} />
             )}
             <UnitChoice quantity="length" label="coordinates" unit={answer.unit} onChange={(unit) => set({ unit })} />
-          </label>
+          </span>
           {face && (
             <p className="mut small">
               First figure {face.x_axis}; second {face.y_axis}.
