@@ -16,21 +16,31 @@ const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const notChecks = String.raw`\.(check|agreement)\.tsx?$`;
 
 const rules: readonly IForbiddenRuleType[] = [
-  ...ALL_ROOMS.map((room): IForbiddenRuleType => ({
-    name: `${room} looks only to its left`,
-    comment: WHY,
+  ...ALL_ROOMS.map(
+    (room): IForbiddenRuleType => ({
+      name: `${room} looks only to its left`,
+      comment: WHY,
+      severity: 'error',
+      from: { path: `^src/${room}/`, pathNot: notChecks },
+      to: { path: `^(src/(${forbidden(room).join('|') || 'no-room'})/|apps/)` },
+    }),
+  ),
+  ...ALL_ROOMS.map(
+    (room): IForbiddenRuleType => ({
+      name: `${room} is entered by its door`,
+      comment: `import from src/${room} itself: its index.ts says what is public`,
+      severity: 'error',
+      from: { path: '^(src|apps)/', pathNot: `^src/${room}/|${notChecks}` },
+      to: { path: `^src/${room}/.+`, pathNot: [`^src/${room}/index\\.ts$`, `^src/adapters/[^/]+/index\\.ts$`, `^src/adapters/[^/]+\\.ts$`] },
+    }),
+  ),
+  {
+    name: 'no cycles',
+    comment: 'if two files want each other, the shared noun belongs to the left of both',
     severity: 'error',
-    from: { path: `^src/${room}/`, pathNot: notChecks },
-    to: { path: `^(src/(${forbidden(room).join('|') || 'no-room'})/|apps/)` },
-  })),
-  ...ALL_ROOMS.map((room): IForbiddenRuleType => ({
-    name: `${room} is entered by its door`,
-    comment: `import from src/${room} itself: its index.ts says what is public`,
-    severity: 'error',
-    from: { path: '^(src|apps)/', pathNot: `^src/${room}/|${notChecks}` },
-    to: { path: `^src/${room}/.+`, pathNot: [`^src/${room}/index\\.ts$`, `^src/adapters/[^/]+/index\\.ts$`, `^src/adapters/[^/]+\\.ts$`] },
-  })),
-  { name: 'no cycles', comment: 'if two files want each other, the shared noun belongs to the left of both', severity: 'error', from: { path: '^(src|apps)/' }, to: { circular: true } },
+    from: { path: '^(src|apps)/' },
+    to: { circular: true },
+  },
 ];
 
 const breaches = async (folder: string, paths: readonly string[]): Promise<{ readonly modules: number; readonly found: readonly string[] }> => {
@@ -78,12 +88,19 @@ describe('import law', () => {
   });
 
   it('bites: a room entered through the window', async () => {
-    const found = await planted({ 'src/terms/a.ts': "import { b } from '../units/b';\nexport const a = b;", 'src/units/b.ts': 'export const b = 1;', 'src/units/index.ts': "export * from './b';" });
+    const found = await planted({
+      'src/terms/a.ts': "import { b } from '../units/b';\nexport const a = b;",
+      'src/units/b.ts': 'export const b = 1;',
+      'src/units/index.ts': "export * from './b';",
+    });
     expect(found.some((f) => f.startsWith('units is entered by its door'))).toBe(true);
   });
 
   it('bites: a cycle', async () => {
-    const found = await planted({ 'src/units/a.ts': "import { b } from './b';\nexport const a = () => b;", 'src/units/b.ts': "import { a } from './a';\nexport const b = () => a;" });
+    const found = await planted({
+      'src/units/a.ts': "import { b } from './b';\nexport const a = () => b;",
+      'src/units/b.ts': "import { a } from './a';\nexport const b = () => a;",
+    });
     expect(found.some((f) => f.startsWith('no cycles'))).toBe(true);
   });
 });

@@ -11,7 +11,11 @@ const addTo = (hash, path) => {
   if (!existsSync(path)) return;
   const stat = statSync(path);
   if (stat.isDirectory()) for (const name of readdirSync(path).sort()) addTo(hash, join(path, name));
-  else hash.update(`${path.slice(root.length)}\0`).update(readFileSync(path)).update('\0');
+  else
+    hash
+      .update(`${path.slice(root.length)}\0`)
+      .update(readFileSync(path))
+      .update('\0');
 };
 
 const fingerprint = () => {

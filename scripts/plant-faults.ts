@@ -13,7 +13,10 @@ const folder = join(root, '.seamward', 'faults');
 
 type Verdict = { readonly fault: Fault; readonly caught: boolean; readonly why: string };
 
-type Report = { readonly numFailedTests: number; readonly testResults: readonly { readonly message: string; readonly assertionResults: readonly { readonly status: string; readonly fullName: string }[] }[] };
+type Report = {
+  readonly numFailedTests: number;
+  readonly testResults: readonly { readonly message: string; readonly assertionResults: readonly { readonly status: string; readonly fullName: string }[] }[];
+};
 
 const verdict = (fault: Fault, report: string): Verdict => {
   try {
