@@ -96,7 +96,7 @@ const proofJob = (finding: Finding, on: number): Planned => {
     quantities: [],
     job: {
       id: `proof/${finding.id}`,
-      title: `Look whether the repair holds: ${finding.title.charAt(0).toLowerCase()}${finding.title.slice(1)}`,
+      title: `Look again: ${finding.title.charAt(0).toLowerCase()}${finding.title.slice(1)}`,
       ...(finding.station === undefined ? {} : { station: finding.station }),
       findings: [finding.id],
       urgency,

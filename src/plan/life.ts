@@ -63,6 +63,9 @@ const decided = (episode: Episode, decision: Standing, on: CivilDay): Now => {
 
 const judgedWords = (urgency: Urgency | 'no-fault' | undefined): string => (urgency === undefined || urgency === 'no-fault' ? 'no fault' : MARK_WORD[urgency].toLowerCase());
 
+/** A professional may have looked and left it as it is. */
+const doneWord = (care: Standing): string => (care.entry.kind === 'professional-work' ? 'Seen to by a professional' : 'Mended');
+
 const closedNow = (closed: NonNullable<Episode['closed']>): Now => {
   const { by, life, care } = closed;
   const base = { life, settled_by: by, closed: by.day } as const;
@@ -88,7 +91,7 @@ const now = (episode: Episode, namings: readonly Naming[], on: CivilDay): Now =>
       life: 'proof-due',
       settled_by: care,
       due,
-      because: [line(`Mended on ${showDay(care.day)}; a look from ${showDay(due)} shows whether it holds.${early}`, episode.early ? [care, episode.early] : [care])],
+      because: [line(`${doneWord(care)} on ${showDay(care.day)}; a look from ${showDay(due)} shows whether it holds.${early}`, episode.early ? [care, episode.early] : [care])],
     };
   }
   const decision = mine.filter((n) => n.group === 'decision' && (!care || byWhen(n.standing, care) > 0)).at(-1)?.standing;
@@ -96,7 +99,7 @@ const now = (episode: Episode, namings: readonly Naming[], on: CivilDay): Now =>
     return {
       life: 'reopened',
       settled_by: again,
-      because: [line(`Mended on ${showDay(care.day)}, and found again on ${showDay(again.day)}: the repair did not hold.`, [care, again])],
+      because: [line(`${doneWord(care)} on ${showDay(care.day)}, and found again on ${showDay(again.day)}: the repair did not hold.`, [care, again])],
     };
   if (decision) return decided(episode, decision, on);
   const short = mine.filter((n) => n.group === 'care' && !settles(n, episode)).at(-1)?.standing;

@@ -240,7 +240,7 @@ describe('jobs and what they take', () => {
 
   it('keep a mended finding on the list until its proof, under watch until its day and then this season', () => {
     const said: readonly Said[] = [s4, { on: '2026-05-04', kind: 'resealed', at: 'roof.vent', body: { removed: 'all', product_family: 'lap-self-levelling' }, concerns: [nth(1)] }];
-    expect(plan(said, '2026-05-10').jobs.map((j) => [j.urgency, j.title])).toEqual([['watch', 'Look whether the repair holds: seal open']]);
+    expect(plan(said, '2026-05-10').jobs.map((j) => [j.urgency, j.title])).toEqual([['watch', 'Look again: seal open']]);
     expect(plan(said, '2026-05-11').jobs[0]?.urgency).toBe('this-season');
     expect(plan(said, '2026-05-11').counts).toMatchObject({ watch: 1, 'before-rain': 0 });
   });

@@ -1,6 +1,6 @@
 import { type Finding, isOpen, type Job, type Plan, type ReadyToRoll } from '../plan';
 import type { Rig } from '../rig';
-import { MARK_WORD, URGENCIES } from '../terms';
+import { MARK_WORD, type Source, URGENCIES } from '../terms';
 import { type Preferences, show, showDay } from '../units';
 
 const WIDTH = 100;
@@ -43,13 +43,28 @@ const LIFE_WORDS: Readonly<Partial<Record<Finding['life'], string>>> = {
   'proof-due': 'mended, proof due',
 };
 
-const jobText = (job: Job, number: number, plan: Plan, names: ReadonlyMap<string, string>, preferences: Preferences): readonly string[] => {
+/** Sources by number, in the order in which they are first named; written out once at the end. */
+const sourceNumbers = (): { readonly of: (source: Source) => string; readonly all: () => readonly Source[] } => {
+  const known = new Map<string, { readonly n: number; readonly source: Source }>();
+  return {
+    of: (source) => {
+      const row = known.get(source.text) ?? { n: known.size + 1, source };
+      known.set(source.text, row);
+      return `[${row.n}]`;
+    },
+    all: () => [...known.values()].map((row) => row.source),
+  };
+};
+
+type Numbers = ReturnType<typeof sourceNumbers>;
+
+const jobText = (job: Job, number: number, plan: Plan, names: ReadonlyMap<string, string>, preferences: Preferences, sources: Numbers): readonly string[] => {
   const findings = job.findings.flatMap((id) => plan.findings.find((f) => f.id === id) ?? []);
   const where = job.station === undefined ? 'Rig' : (names.get(job.station) ?? job.station);
   const lives = [...new Set(findings.flatMap((f) => LIFE_WORDS[f.life] ?? []))];
   return [
     wrap(`${number}. ${where}: ${job.title}${job.who === 'professional' ? ' [professional]' : ''}${lives.length === 0 ? '' : ` (${lives.join(', ')})`}${minutes(job)}`, 2),
-    ...findings.flatMap((f) => f.because.map((b) => wrap(`${b.text} [${b.source.text}]`, 6))),
+    ...findings.flatMap((f) => f.because.map((b) => wrap(`${b.text} ${sources.of(b.source)}`, 6))),
     ...(job.bead_m === undefined ? [] : [wrap(`Bead by practice: ${show(job.bead_m, 'length', preferences)}.`, 6)]),
   ];
 };
@@ -58,6 +73,7 @@ const jobText = (job: Job, number: number, plan: Plan, names: ReadonlyMap<string
 export const planText = (plan: Plan, rig: Rig, preferences: Preferences): string => {
   const names = new Map(rig.stations.map((s) => [s.id, s.name]));
   const lines: string[] = [`${rig.name === '' ? 'Rig' : rig.name}, ${showDay(plan.on)}`, '', ...readyText(plan.ready)];
+  const sources = sourceNumbers();
   let number = 0;
   for (const urgency of URGENCIES) {
     const jobs = plan.jobs.filter((j) => j.urgency === urgency);
@@ -65,7 +81,7 @@ export const planText = (plan: Plan, rig: Rig, preferences: Preferences): string
     lines.push('', `${MARK_WORD[urgency]} (${jobs.length})`);
     for (const job of jobs) {
       number += 1;
-      lines.push(...jobText(job, number, plan, names, preferences));
+      lines.push(...jobText(job, number, plan, names, preferences, sources));
     }
   }
   if (number === 0) lines.push('', 'No work stands on the plan.');
@@ -75,15 +91,22 @@ export const planText = (plan: Plan, rig: Rig, preferences: Preferences): string
   }
   if (plan.not_seen.length > 0) {
     lines.push('', `Not seen (${plan.not_seen.length})`);
-    for (const n of plan.not_seen) lines.push(wrap(n.because.text, 2));
+    for (const n of plan.not_seen) lines.push(wrap(`${n.because.text} ${sources.of(n.because.source)}`, 2));
   }
-  if (plan.next_round) lines.push('', wrap(`Next round: ${showDay(plan.next_round.on)}. ${plan.next_round.because} [${plan.next_round.source.text}]`, 0));
+  if (plan.next_round) lines.push('', wrap(`Next round: ${showDay(plan.next_round.on)}. ${plan.next_round.because} ${sources.of(plan.next_round.source)}`, 0));
   if (plan.service_due.length > 0) {
     lines.push('', `Care due (${plan.service_due.length})`);
-    for (const s of plan.service_due) lines.push(wrap(`${s.because.text} [${s.because.source.text}]`, 2));
+    for (const s of plan.service_due) lines.push(wrap(`${s.because.text} ${sources.of(s.because.source)}`, 2));
   }
   const { counts } = plan;
   const open = plan.findings.filter(isOpen).length;
   lines.push('', `${open} open ${open === 1 ? 'finding' : 'findings'}; ${counts.sound} stations sound, ${counts['not-seen']} not seen.`);
+  const named = sources.all();
+  if (named.length > 0) {
+    lines.push('', 'Where it comes from');
+    named.forEach((source, i) => {
+      lines.push(wrap(`[${i + 1}] ${source.text}`, 2));
+    });
+  }
   return `${lines.join('\n')}\n`;
 };

@@ -42,7 +42,7 @@ const judge = (seen: Standing, scene: Scene): readonly Verdict[] => {
           source: professional ? MOISTURE_BANDS : LEAK_PATHS,
         },
         {
-          text: `Water shows away from where it came in.${suspects.length === 0 ? '' : ` First suspects, above and up-slope: ${suspectWords(suspects, scene.rig)}.`}`,
+          text: `Water shows away from where it came in.${suspects.length === 0 ? '' : ` First suspects: ${suspectWords(suspects, scene.rig)}.`}`,
           entries: here,
           source: LEAK_PATHS,
         },

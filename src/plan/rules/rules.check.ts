@@ -401,6 +401,22 @@ describe('where the water comes from', () => {
   });
 });
 
+describe('signs that are listed anew', () => {
+  it('are gone when a later list no longer has them', () => {
+    const sun = (on: string, ...signs: string[]): Said => ({ on, kind: 'sun-damage', at: 'curb.here', body: { signs } });
+    expect(all('plastic-cover', [sun('2026-04-03', 'fading', 'brittle'), sun('2026-05-03', 'brittle')]).map((x) => [x.title, x.life])).toEqual([
+      ['Brittle, chalky', 'open'],
+      ['Faded', 'seen-sound'],
+    ]);
+  });
+});
+
+describe('signs of water behind a window', () => {
+  it('suspect the window itself first', () => {
+    expect(one('window', 'inside-signs', { verdict: 'something-wrong', signs: ['stain'] })[0]?.suspects?.[0]).toBe('curb.here');
+  });
+});
+
 describe('a bubble in the heat', () => {
   it('does not make a delamination found in the cool less urgent', () => {
     const wall = (on: string, warmth: string): Said => ({ on, kind: 'skin-condition', at: 'curb.here', body: { verdict: 'something-wrong', signs: ['bubble'], warmth } });

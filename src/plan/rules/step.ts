@@ -34,12 +34,14 @@ const judge = (seen: Standing, _scene: Scene): readonly Verdict[] => {
     }
     const row = defectVerdict(id, seen);
     if (!row) return [];
+    if (id !== 'step.rust') return [row];
     const { rust_share } = body;
-    if (id !== 'step.rust' || rust_share === undefined) return [row];
+    if (rust_share === undefined) return [{ ...row, title: 'Rust' }];
     const poor = rust_share.si > POOR;
     return [
       {
         ...row,
+        title: 'Rust',
         because: [
           ...row.because,
           {

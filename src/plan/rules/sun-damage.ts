@@ -76,6 +76,5 @@ export const sunDamageRule = defineRule({
   reads: ['sun-damage'],
   example: { kind: 'sun-damage', body: { signs: ['brittle'] }, looks: 'plastic-cover', gives: 'this-season' },
   judge,
-  closes: () => false,
   provedBy: SOUND_LOOKS,
 });
