@@ -1,13 +1,10 @@
 export * from './finding';
-export { type Judged, type JudgedScene, judge, judgeAll, judgePlace } from './judge';
-export { markOf } from './marks';
-export { sceneOf } from './places';
-export { marks, type Planned, planAfter, planOf } from './plan';
+export { type Judged, type JudgedScene, judgeAll } from './judge';
+export { type Planned, planAfter, planOf } from './plan';
 export * from './plan-types';
 export { type RoundProgress, roundProgress, type StepAnswer, type StepState } from './round-progress';
-export { lastFullRound, type Round, roundNamed, roundsOf } from './rounds';
+export { type Round, roundsOf } from './rounds';
 export type { Rule, Scene, Verdict } from './rule';
-export { rules } from './rules';
 export { type TimelineMark, timelineOf } from './timeline';
 export * from './trade';
 export * as trade from './trade';

@@ -8,6 +8,8 @@ import { advance, type Book } from '../logbook';
 import type { Rig } from '../rig';
 import { civilDay, isoDay } from '../units';
 import { isOpen, isWork } from './finding';
+import { judge, judgePlace } from './judge';
+import { sceneOf } from './places';
 import { type Planned, planAfter, planOf } from './plan';
 import { day, linesOf, nth, type Said, station, trialRig, typed } from './trial-logbook';
 
@@ -117,6 +119,18 @@ describe('for any logbook', () => {
         expect(JSON.stringify(planned.plan)).toBe(JSON.stringify(planOf(full.state.subject, full.state, ON)));
       }),
       { numRuns: 150 },
+    );
+  });
+
+  it('one place judged for itself gives the findings that the whole logbook has there', () => {
+    fc.assert(
+      fc.property(said, (entries) => {
+        const { state } = advance(kinds, rig, undefined, linesOf(entries));
+        const all = judge(state.subject, state, ON);
+        for (const scene of ['roof.vent', 'roof.edge', 'curb.tyre', 'face:curb@outside', 'rig'])
+          expect(judgePlace(state.subject, state, ON, scene)).toEqual(all.filter((f) => sceneOf(f.place) === scene));
+      }),
+      { numRuns: 60 },
     );
   });
 

@@ -17,9 +17,6 @@ export const sourceOf = (key: string, covers?: string): Source => {
   return row.address === undefined ? { status: row.status, text } : { status: row.status, text, address: row.address };
 };
 
-/** All sources of a row, each once. */
-export const sourcesOf = (leans: readonly Lean[]): readonly Source[] => leans.map(([key, covers]) => sourceOf(key, covers));
-
 const made = new WeakMap<readonly Lean[], Source>();
 
 /** The source that carries a row: its first. */
