@@ -5,7 +5,7 @@ import { around, type Bounds, boundsOf, boundsOn, type Frame } from './frame';
 /** White between two faces that meet at an edge. [m] */
 export const FOLD_GAP_M = 0.12;
 /** White between the walls and the faces of a slide-out. [m] */
-const BLOCK_GAP_M = 0.35;
+const BLOCK_GAP_M = 0.25;
 /** From the front axle of a host vehicle to its bumper; ours, from no vehicle. [m] */
 export const HOST_NOSE_M = 0.95;
 /** Least room between the two ends of a slide-out, for its name. [m] */
@@ -38,7 +38,7 @@ const frame = (face: FaceId, ox: number, oy: number, along: readonly [number, nu
  * Frames of the outsides on one sheet: curb wall inverted above, road wall below, front and rear turned.
  * The roof's road edge at y = 0 of the face lies on y = 0 of the sheet; move the whole with `shifted`.
  */
-export const netOf = (rig: Rig, gap = FOLD_GAP_M): Net => {
+export const netOf = (rig: Rig, { gap = FOLD_GAP_M, middle = MIDDLE_M }: { readonly gap?: number; readonly middle?: number } = {}): Net => {
   const roof = spanOf(faceOf(rig, 'roof'));
   const [road, curb] = [spanOf(faceOf(rig, 'road')), spanOf(faceOf(rig, 'curb'))];
   const [front, rear, step] = [spanOf(faceOf(rig, 'front')), spanOf(faceOf(rig, 'rear')), spanOf(faceOf(rig, 'step'))];
@@ -54,7 +54,7 @@ export const netOf = (rig: Rig, gap = FOLD_GAP_M): Net => {
     frame('rear', roof.x1 + gap + rear.y1, 0, [0, -1], [-1, 0]),
   ];
   const frames = candidates.filter((f) => faceOf(rig, f.face));
-  const blocks = [...slideBlocks(rig, 'road', road.x1 + BLOCK_GAP_M, roadTop, 1, gap), ...slideBlocks(rig, 'curb', curb.x1 + BLOCK_GAP_M, curbTop, -1, gap)];
+  const blocks = [...slideBlocks(rig, 'road', road.x1 + BLOCK_GAP_M, roadTop, 1, gap, middle), ...slideBlocks(rig, 'curb', curb.x1 + BLOCK_GAP_M, curbTop, -1, gap, middle)];
   const outers = rig.slides.flatMap((s) => {
     const wall = frames.find((f) => f.face === s.face);
     return wall && faceOf(rig, `${s.id}-outer`) ? [{ ...wall, face: `${s.id}-outer` }] : [];
@@ -65,11 +65,11 @@ export const netOf = (rig: Rig, gap = FOLD_GAP_M): Net => {
 };
 
 /** Slides of one wall side by side. `down` is 1 where the wall hangs below the roof, −1 where it stands inverted above it. */
-const slideBlocks = (rig: Rig, wall: FaceId, left: number, edge: number, down: 1 | -1, gap: number): readonly SlideBlock[] => {
+const slideBlocks = (rig: Rig, wall: FaceId, left: number, edge: number, down: 1 | -1, gap: number, room: number): readonly SlideBlock[] => {
   const blocks: SlideBlock[] = [];
   let x = left;
   for (const slide of [...rig.slides].filter((s) => s.face === wall).sort((a, b) => a.x_m - b.x_m)) {
-    const width = Math.max(slide.w_m, 2 * slide.travel_m + MIDDLE_M);
+    const width = Math.max(slide.w_m, 2 * slide.travel_m + room);
     const top = edge + down * (slide.travel_m + gap);
     const wallTop = top + down * (slide.y_m + slide.h_m);
     const across: readonly [number, number] = [0, -down];

@@ -2,7 +2,12 @@ import type { Bounds } from './frame';
 import type { Point } from './path';
 
 /** Something a mark should not cover, and how much it would matter. */
-export type Obstacle = { readonly box: Bounds; readonly weight: number /** The station it is: never in the way of its own mark. */; readonly of?: string };
+export type Obstacle = {
+  readonly box: Bounds;
+  readonly weight: number /** The station it is: never in the way of its own mark. */;
+  readonly of?: string /** A leader may not cross it: a seam, another mark. */;
+  readonly fence?: boolean;
+};
 
 export type Wish = {
   /** What the mark points at. */
@@ -61,6 +66,27 @@ const HIDES_LARGE = 0.25;
 const LEAVES_FACE = 2.5;
 const AWAY = 0.5;
 const NUMBER_LEFT = 0.2;
+const CROSSES = 1.6;
+const LEAVES_SHEET = 50;
+/** From this distance on a mark needs a leader to say what it means. [nominal sizes] */
+const LEADER_FROM = 0.9;
+
+/** Does the straight line between two points meet the box? Clipped edge by edge. */
+const meets = ([ax, ay]: Point, [bx, by]: Point, box: Bounds): boolean => {
+  let [t0, t1] = [0, 1];
+  for (const [p, q] of [
+    [ax - bx, ax - box.x0],
+    [bx - ax, box.x1 - ax],
+    [ay - by, ay - box.y0],
+    [by - ay, box.y1 - ay],
+  ] as const) {
+    if (p === 0) {
+      if (q < 0) return false;
+    } else if (p < 0) t0 = Math.max(t0, q / p);
+    else t1 = Math.min(t1, q / p);
+  }
+  return t0 <= t1;
+};
 
 /** Shares of a face's width and height at which there may be room. */
 const ROAM = [0.5, 0.38, 0.62, 0.26, 0.74, 0.14, 0.86] as const;
@@ -74,30 +100,55 @@ const candidates = ({ at, part, s, roams }: Wish): readonly Point[] => {
   return [at, ...off, ...near];
 };
 
+type Try = { readonly centre: Point; readonly numberLeft: boolean; readonly box: Bounds; readonly far: number };
+
+const isSmall = ({ part, s, solid }: Wish): boolean => {
+  const [w, h] = [part.x1 - part.x0, part.y1 - part.y0];
+  return solid === true || (Math.min(w, h) < 1.5 * s && Math.max(w, h) < 4 * s);
+};
+
+/** What a mark would cost here, given up once it is dearer than the best so far. */
+const costOf = ({ centre, numberLeft, box, far }: Try, wish: Wish, obstacles: readonly Obstacle[], sheet: Bounds, least: number): number => {
+  const size = area(box);
+  let cost = far * AWAY + (numberLeft ? NUMBER_LEFT : 0);
+  if (!wish.roams) cost += isSmall(wish) ? share(box, wish.part) * HIDES_SMALL : (overlap(box, wish.part) / size) * HIDES_LARGE;
+  cost += (1 - overlap(box, wish.within) / size) * LEAVES_FACE + (1 - overlap(box, sheet) / size) * LEAVES_SHEET;
+  for (const o of obstacles) {
+    if (cost >= least) return cost;
+    if (o.of !== undefined && o.of === wish.of) continue;
+    cost += share(box, o.box) * o.weight;
+    if (o.fence === true && far > LEADER_FROM && meets(centre, wish.at, o.box)) cost += CROSSES;
+  }
+  return cost;
+};
+
+/** Obstacles that any of the candidates could touch: the rest of the sheet is not looked at again. */
+const within = (obstacles: readonly Obstacle[], centres: readonly Point[], { at, s, plate }: Wish): readonly Obstacle[] => {
+  const reach = s + plate;
+  const xs = [at[0], ...centres.map((c) => c[0])];
+  const ys = [at[1], ...centres.map((c) => c[1])];
+  const [x0, x1, y0, y1] = [Math.min(...xs) - reach, Math.max(...xs) + reach, Math.min(...ys) - reach, Math.max(...ys) + reach];
+  return obstacles.filter(({ box }) => box.x1 > x0 && box.x0 < x1 && box.y1 > y0 && box.y0 < y1);
+};
+
 /**
  * Finds a place for one mark: on its part if the part stays visible, otherwise beside it, number to the right,
  * turned left where that covers less. Cost is the share of the mark's area that covers something, weighted.
  */
-export const place = (wish: Wish, obstacles: readonly Obstacle[], sheet: Bounds): Placed => {
-  const { part, s, at } = wish;
-  const small = wish.solid === true || (Math.min(part.x1 - part.x0, part.y1 - part.y0) < 1.5 * s && Math.max(part.x1 - part.x0, part.y1 - part.y0) < 4 * s);
-  let best: Placed | undefined;
+export const place = (wish: Wish, all: readonly Obstacle[], sheet: Bounds): Placed => {
+  const obstacles = within(all, candidates(wish), wish);
+  let best: Try = { centre: wish.at, numberLeft: false, box: footprint(wish.at, wish, false), far: 0 };
   let least = Number.POSITIVE_INFINITY;
   for (const centre of candidates(wish)) {
+    const far = wish.roams ? 0 : Math.hypot(centre[0] - wish.at[0], centre[1] - wish.at[1]) / wish.s;
     for (const numberLeft of wish.plate > 0 ? [false, true] : [false]) {
-      const box = footprint(centre, wish, numberLeft);
-      const size = area(box);
-      const far = wish.roams ? 0 : Math.hypot(centre[0] - at[0], centre[1] - at[1]) / s;
-      let cost = far * AWAY + (numberLeft ? NUMBER_LEFT : 0);
-      if (!wish.roams) cost += small ? share(box, part) * HIDES_SMALL : (overlap(box, part) / size) * HIDES_LARGE;
-      cost += (1 - overlap(box, wish.within) / size) * LEAVES_FACE;
-      cost += (1 - overlap(box, sheet) / size) * 50;
-      for (const o of obstacles) if (cost < least && (o.of === undefined || o.of !== wish.of)) cost += share(box, o.box) * o.weight;
-      if (cost < least) {
-        least = cost;
-        best = { centre, numberLeft, leader: !wish.roams && far > 0.9 && overlap(footprint(centre, { ...wish, plate: 0 }, false), part) === 0, box };
-      }
+      const one: Try = { centre, numberLeft, box: footprint(centre, wish, numberLeft), far };
+      const cost = costOf(one, wish, obstacles, sheet, least);
+      if (cost >= least) continue;
+      least = cost;
+      best = one;
     }
   }
-  return best ?? { centre: at, numberLeft: false, leader: false, box: footprint(at, wish, false) };
+  const bare = footprint(best.centre, { ...wish, plate: 0 }, false);
+  return { centre: best.centre, numberLeft: best.numberLeft, leader: !wish.roams && best.far > LEADER_FROM && overlap(bare, wish.part) === 0, box: best.box };
 };

@@ -1,7 +1,7 @@
 import type { Rig } from '../rig';
 import type { FaceId, Station, StationId } from '../terms';
 import type { Preferences } from '../units';
-import { around, type Bounds, boundsOf, type Frame, faceToSheet, ontoSheet, shifted } from './frame';
+import { around, type Bounds, boundsOf, boundsOn, type Frame, faceToSheet, ontoSheet, shifted } from './frame';
 import { US } from './length-words';
 import { frameFor, type Net, netOf, undersideOf } from './net';
 import { drawStation, shapePoints } from './parts';
@@ -10,7 +10,7 @@ import { penOn } from './pen';
 import type { Drawing, GroupPrimitive, Primitive } from './primitives';
 import { boxesOf, faceOf, isArea, type Sheet } from './sheet';
 import { NO_MARKS, numberedGroups, obstaclesOn, quietMarks, type SheetMarks } from './sheet-marks';
-import { netDimensions, netMargins, netNames, undersideNames } from './sheet-words';
+import { netDimensions, netMargins, netNames, slideNameWidth, undersideNames } from './sheet-words';
 import { axlesFromBelow, drawFace, undercarriage } from './shell';
 import { type Known, stationLabel } from './spoken';
 
@@ -79,12 +79,19 @@ const moved = (net: Net, dx: number, dy: number): Net => {
   };
 };
 
+/** How far to the right a face and what stands off it reach. */
+const reachOf = (net: Net, rig: Rig, face: FaceId): number => {
+  const frame = frameFor(net, face);
+  if (!frame) return Number.NEGATIVE_INFINITY;
+  return around([boundsOn(frame, faceOf(rig, face)?.outline_m ?? []), ...rig.stations.filter((s) => s.face === face && !s.retired).flatMap((s) => boxesOf(s, frame))]).x1;
+};
+
 /** The net on a sheet cut to what is drawn on it. */
 const layOut = (rig: Rig, options: SheetOptions): Sheet => {
   const px = options.px ?? 72;
   const type = (options.type_px ?? 12) / px;
   const below = options.sheet === 'underside';
-  const raw = below ? undersideOf(rig) : netOf(rig);
+  const raw = below ? undersideOf(rig) : netOf(rig, { middle: slideNameWidth(type) });
   const names = options.names ?? true;
   const grounds = raw.frames.filter((f) => f.face === 'road' || f.face === 'curb').map((f) => faceToSheet(f, [0, 0])[1]);
   const off = rig.stations.flatMap((s) => {
@@ -99,7 +106,7 @@ const layOut = (rig: Rig, options: SheetOptions): Sheet => {
   const walls = raw.frames.some((f) => f.face === 'road');
   const x0 = Math.min(drawn.x0 - type * 0.6, walls ? -margin.left : drawn.x0 - margin.left);
   const y0 = Math.min(drawn.y0, ...grounds) - margin.above;
-  const [x1, y1] = [drawn.x1 + margin.right, Math.max(drawn.y1, ...grounds) + margin.below];
+  const [x1, y1] = [Math.max(drawn.x1 + type * 0.6, reachOf(raw, rig, 'rear') + margin.right), Math.max(drawn.y1, ...grounds) + margin.below];
   return {
     rig,
     net: moved(raw, -x0, -y0),

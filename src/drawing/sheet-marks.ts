@@ -22,7 +22,7 @@ export const obstaclesOn = ({ rig, net }: Sheet): readonly Obstacle[] =>
   rig.stations.flatMap((st) => {
     const frame = frameFor(net, st.face);
     if (!frame || st.layer || st.retired || isArea(st)) return [];
-    return boxesOf(st, frame).map((box) => ({ box, of: st.id, weight: st.shape.form === 'lines' || st.group === 'seam' ? 3 : 1.6 }));
+    return boxesOf(st, frame).map((box) => ({ box, of: st.id, ...(st.shape.form === 'lines' || st.group === 'seam' ? { weight: 3, fence: true } : { weight: 1.6 }) }));
   });
 
 /** Size of a tick against that of a finding. */

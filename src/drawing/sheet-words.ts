@@ -31,13 +31,15 @@ const rearReach = (sheet: Sheet): number => {
   return Math.max(boundsFor(sheet, 'rear')?.x1 ?? 0, ...off);
 };
 
+/** Room between the two ends of a slide-out for its name and the line below it. */
+export const slideNameWidth = (type: number): number => Math.max(widthOf('on the wall', type), widthOf('Slide-out 2', type, true)) + type * 0.8;
+
 const blockNames = (sheet: Sheet): readonly Primitive[] =>
   sheet.net.blocks.flatMap(({ middle, slide }): readonly Primitive[] => {
     const { type, rig } = sheet;
     const [x, y] = [(middle.x0 + middle.x1) / 2, (middle.y0 + middle.y1) / 2];
-    const wide = middle.x1 - middle.x0 > widthOf('outer face is', type) + type * 0.5;
     const title = rig.slides.length > 1 ? `Slide-out ${slide.id.replace(/\D+/g, '')}` : 'Slide-out';
-    const lines = wide ? ['outer face is', 'on the wall'] : ['outer face', 'on wall'];
+    const lines = ['outer face', 'on the wall'];
     return [
       p.strokes('fold', [
         [

@@ -29,8 +29,10 @@ const strokeOf = (s: InkStyle): string => {
   if (s.stroke === 'none' || s.width === 0) return '';
   const dash = s.dash ? ` stroke-dasharray="${s.dash.join(' ')}"` : '';
   const cap = s.cap ? ` stroke-linecap="${s.cap}"` : '';
-  return ` stroke="${s.stroke}" stroke-width="${s.width}" stroke-linejoin="round"${dash}${cap}`;
+  return ` stroke="${s.stroke}" stroke-width="${s.width}"${dash}${cap}`;
 };
+
+const fillOf = (s: InkStyle): string => (s.fill === 'none' ? '' : ` fill="${s.fill}"`);
 
 const element = (p: Primitive, k: number, theme: Theme, inline: boolean): string => {
   if (p.form === 'group') {
@@ -38,8 +40,8 @@ const element = (p: Primitive, k: number, theme: Theme, inline: boolean): string
     return inline ? inner : `<g id="${escapeText(p.id)}" role="${p.role === 'plain' ? 'group' : 'img'}" aria-label="${escapeText(p.label)}">${inner}</g>\n`;
   }
   const style = inkStyle(p.ink, theme);
-  if (p.form === 'path') return `<path d="${scaleD(p.d, k, trim3)}" fill="${style.fill}"${strokeOf(style)}/>`;
-  if (p.form === 'circle') return `<circle cx="${trim3(p.cx * k)}" cy="${trim3(p.cy * k)}" r="${trim3(p.r * k)}" fill="${style.fill}"${strokeOf(style)}/>`;
+  if (p.form === 'path') return `<path d="${scaleD(p.d, k, trim3)}"${fillOf(style)}${strokeOf(style)}/>`;
+  if (p.form === 'circle') return `<circle cx="${trim3(p.cx * k)}" cy="${trim3(p.cy * k)}" r="${trim3(p.r * k)}"${fillOf(style)}${strokeOf(style)}/>`;
   const [x, y] = [trim3(p.x * k), trim3(p.y * k)];
   const turn = p.rotate === undefined ? '' : ` transform="rotate(${trim3(p.rotate)} ${x} ${y})"`;
   const anchor = p.anchor === 'start' ? '' : ` text-anchor="${p.anchor}"`;
@@ -58,5 +60,5 @@ export const svgText = (drawing: Drawing, { theme = 'desk', px = drawing.px, pap
   const name = inline ? ' aria-hidden="true"' : ` role="group" aria-label="${escapeText(drawing.title)}"`;
   const title = inline ? '' : `<title>${escapeText(drawing.title)}</title>`;
   const body = drawing.primitives.map((p) => element(p, px, theme, inline)).join('');
-  return `<svg xmlns="http://www.w3.org/2000/svg" ${size} viewBox="0 0 ${trim3(w)} ${trim3(h)}"${name} font-family="${escapeText(FONT_FAMILY)}">${title}\n${body}</svg>\n`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" ${size} viewBox="0 0 ${trim3(w)} ${trim3(h)}"${name} font-family="${escapeText(FONT_FAMILY)}" fill="none" stroke-linejoin="round">${title}\n${body}</svg>\n`;
 };

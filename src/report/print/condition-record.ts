@@ -23,9 +23,24 @@ const MM_PX = 96 / 25.4;
 const SCALES = [30, 40, 50, 60, 75, 100, 125, 150, 200] as const;
 
 /** The unfolded rig at the largest true scale that fits, and that scale. */
-export const netAtScale = (rig: Rig, plan: Plan, options: Pick<RecordOptions, 'marks' | 'preferences'>, w_mm: number, h_mm: number): { readonly svg: string; readonly mm: number; readonly scale: string } => {
+export const netAtScale = (
+  rig: Rig,
+  plan: Plan,
+  options: Pick<RecordOptions, 'marks' | 'preferences'>,
+  w_mm: number,
+  h_mm: number,
+): { readonly svg: string; readonly mm: number; readonly scale: string } => {
   const marks = { known: knownFrom(plan, options.marks), numbered: numberedMarks(rig, plan) };
-  const at = (scale: number): Drawing => rigSheet(rig, marks, { px: (1000 / scale) * MM_PX, mark_px: 17, type_px: 10.5, heavy: true, preferences: options.preferences, show: { sound: false, not_seen: true }, dimensions: 'scale' });
+  const at = (scale: number): Drawing =>
+    rigSheet(rig, marks, {
+      px: (1000 / scale) * MM_PX,
+      mark_px: 17,
+      type_px: 10.5,
+      heavy: true,
+      preferences: options.preferences,
+      show: { sound: false, not_seen: true },
+      dimensions: 'scale',
+    });
   const fits = (d: Drawing): boolean => (d.width * d.px) / MM_PX <= w_mm && (d.height * d.px) / MM_PX <= h_mm;
   const scale = SCALES.find((s) => fits(at(s))) ?? 200;
   const drawing = at(scale);
@@ -43,7 +58,10 @@ export const readyHtml = (plan: Plan): string => {
 };
 
 const countsRow = (plan: Plan): Block => {
-  const cells = MARKS.map((m) => `<div style="display:flex;align-items:center;gap:1.6mm;padding:0 2.2mm;border-left:.35mm solid #000;flex:1 1 auto;font-size:8pt">${markHtml(m, 14)}<b style="font-size:11pt">${plan.counts[m]}</b> ${e(MARK_WORD[m])}</div>`);
+  const cells = MARKS.map(
+    (m) =>
+      `<div style="display:flex;align-items:center;gap:1.6mm;padding:0 2.2mm;border-left:.35mm solid #000;flex:1 1 auto;font-size:8pt">${markHtml(m, 14)}<b style="font-size:11pt">${plan.counts[m]}</b> ${e(MARK_WORD[m])}</div>`,
+  );
   return { html: `<div style="display:flex;height:9mm;border-top:.6mm solid #000;border-bottom:.6mm solid #000;margin-top:1.5mm">${cells.join('')}</div>`, mm: 11.5 };
 };
 
@@ -93,11 +111,18 @@ const pictureOf = (rig: Rig, state: State<Rig>, finding: Finding, options: Recor
   if (!station) return { html: '', mm: 0 };
   const size = { width: PICTURE_MM * MM_PX, height: 34 * MM_PX, type_px: 9.5 };
   const kinds = new Set(finding.because.flatMap((b) => b.entries).map((id) => state.standing.get(id)?.entry.kind));
-  const plot = kinds.has('tyre-pressure') ? pressureThroughTime(rig, state, station.id, station.name, options.preferences, size) : kinds.has('seal-grade') ? sealThroughTime(state, station.id, station.name, size) : undefined;
+  const plot = kinds.has('tyre-pressure')
+    ? pressureThroughTime(rig, state, station.id, station.name, options.preferences, size)
+    : kinds.has('seal-grade')
+      ? sealThroughTime(state, station.id, station.name, size)
+      : undefined;
   const place = locator(rig, station, { fit_px: PICTURE_MM * MM_PX, height_px: 18 * MM_PX, side: 'side' in finding.place ? finding.place.side : 'outside' });
   const parts = [svgText(place, { theme: 'paper', inline: true }), ...(plot ? [svgText(plot, { theme: 'paper', inline: true })] : [])];
   const caption = plot && kinds.has('tyre-pressure') ? '<small>as read on the gauge; temperature not taken out</small>' : '';
-  return { html: parts.map((p) => `<div style="line-height:0;margin-bottom:2mm">${p}</div>`).join('') + caption, mm: (place.height * place.px) / MM_PX + 2 + (plot ? 36 : 0) + (caption === '' ? 0 : 8) };
+  return {
+    html: parts.map((p) => `<div style="line-height:0;margin-bottom:2mm">${p}</div>`).join('') + caption,
+    mm: (place.height * place.px) / MM_PX + 2 + (plot ? 36 : 0) + (caption === '' ? 0 : 8),
+  };
 };
 
 /** The last things recorded at the place; more would fill the page without adding to the judgement. */
@@ -112,41 +137,61 @@ const recordRows = (rig: Rig, state: State<Rig>, finding: Finding, options: Reco
   const [day, by] = [26, 20];
   const rows = list.map((s) => {
     const words = `${entryWords(s, options.preferences)}${s.entry.note === undefined ? '' : `. ${s.entry.note}`}`;
-    return { html: `<div class="r" style="min-height:5.4mm;height:auto;padding:.5mm 0"><span style="width:${day}mm">${e(showDay(s.day, true))}</span><span style="width:${width - day - by}mm" class="wrap">${e(words)}</span><span style="width:${by}mm" class="s">${e(s.entry.by)}</span></div>`, mm: Math.max(5.4, 1.2 + paragraphMm(words, 9, width - day - by - 3)) };
+    return {
+      html: `<div class="r" style="min-height:5.4mm;height:auto;padding:.5mm 0"><span style="width:${day}mm">${e(showDay(s.day, true))}</span><span style="width:${width - day - by}mm" class="wrap">${e(words)}</span><span style="width:${by}mm" class="s">${e(s.entry.by)}</span></div>`,
+      mm: Math.max(5.4, 1.2 + paragraphMm(words, 9, width - day - by - 3)),
+    };
   });
-  return { html: `<div class="heads" style="height:5.5mm"><span style="width:${day}mm">Seen or done</span><span>As recorded</span></div>${rows.map((r) => r.html).join('')}`, mm: 5.5 + rows.reduce((sum, r) => sum + r.mm, 0) };
+  return {
+    html: `<div class="heads" style="height:5.5mm"><span style="width:${day}mm">Seen or done</span><span>As recorded</span></div>${rows.map((r) => r.html).join('')}`,
+    mm: 5.5 + rows.reduce((sum, r) => sum + r.mm, 0),
+  };
 };
 
 const becauseRows = (finding: Finding, width: number): { readonly html: string; readonly mm: number } => {
-  const source = 52;
+  const source = 70;
   const rows = finding.because.map((b, i) => {
     const text = `${i === 0 ? 'Because. ' : ''}${b.text}`;
     const mm = 1.4 + Math.max(paragraphMm(text, 9, width - source - 3), paragraphMm(b.source.text, 7.8, source - 1, false, 1.3));
-    return { html: `<div class="r" style="height:${mm.toFixed(2)}mm;align-items:flex-start;padding-top:.6mm"><span style="width:${width - source}mm">${i === 0 ? '<b>Because.</b> ' : ''}${e(b.text)}</span><span class="s wrap" style="width:${source}mm;padding:0">${e(b.source.text)}</span></div>`, mm };
+    return {
+      html: `<div class="r" style="height:${mm.toFixed(2)}mm;align-items:flex-start;padding-top:.6mm"><span style="width:${width - source}mm">${i === 0 ? '<b>Because.</b> ' : ''}${e(b.text)}</span><span class="s wrap" style="width:${source}mm;padding:0">${e(b.source.text)}</span></div>`,
+      mm,
+    };
   });
   return { html: rows.map((r) => r.html).join(''), mm: rows.reduce((sum, r) => sum + r.mm, 0) };
 };
 
-const findingBlock = (rig: Rig, state: State<Rig>, plan: Plan, finding: Finding, m: SheetMark, options: RecordOptions, width: number): Block => {
+/** One finding: its place and what was recorded side by side, the reasons and the work below, so that a sheet may end between. */
+const findingBlocks = (rig: Rig, state: State<Rig>, plan: Plan, finding: Finding, m: SheetMark, options: RecordOptions, width: number): readonly Block[] => {
   const right = width - PICTURE_MM - 6;
   const picture = pictureOf(rig, state, finding, options);
   const record = recordRows(rig, state, finding, options, right);
-  const because = becauseRows(finding, right);
+  const because = becauseRows(finding, width);
   const job = plan.jobs.find((j) => j.findings.includes(finding.id));
   const list = (job?.steps ?? []).map((s) => s.replace(/\.$/, '')).join('; ');
-  const steps = `${job?.who === 'professional' ? 'Asked for' : 'To do'}. ${list}.`;
-  const todo = job ? { html: `<p style="padding-top:1.6mm"><b>${job.who === 'professional' ? 'Asked for.' : 'To do.'}</b> ${e(list)}.</p>`, mm: 1.6 + paragraphMm(steps, 9, right) } : { html: '', mm: 0 };
-  const worse = finding.worse_if === undefined ? { html: '', mm: 0 } : { html: `<p style="padding-top:1mm">Worse if: ${e(finding.worse_if)}.</p>`, mm: 1 + paragraphMm(`Worse if: ${finding.worse_if}.`, 9, right) };
-  const photo = finding.because.flatMap((b) => b.entries).map((id) => options.photos?.[id]).find((src) => src !== undefined);
+  const todo = job ? [`${job.who === 'professional' ? 'Asked for' : 'To do'}. `, `${list}.`] : undefined;
+  const worse = finding.worse_if === undefined ? undefined : ['Worse if. ', `${finding.worse_if}.`];
+  const photo = finding.because
+    .flatMap((b) => b.entries)
+    .map((id) => options.photos?.[id])
+    .find((src) => src !== undefined);
   const photoHtml = photo === undefined ? '' : `<img alt="" src="${e(photo)}" style="width:${PICTURE_MM}mm;height:30mm;object-fit:cover;border:.3mm solid #000;margin-bottom:2mm">`;
   const head = `<div style="border-top:1mm solid #000;display:flex;align-items:center;gap:3mm;height:13mm">${markHtml(m.mark, 24, m.professional)}<span style="font-size:15pt;font-weight:700">${m.number}</span><h2 style="flex:1">${e(m.where)}</h2><b>${e(MARK_WORD[m.mark])}${m.professional ? ', by a professional' : ''}</b></div>`;
-  const title = `<p style="font-size:10.5pt">${e(m.what)}</p>`;
-  const rightMm = paragraphMm(m.what, 10.5, right) + record.mm + because.mm + todo.mm + worse.mm + 3;
+  const rightMm = paragraphMm(m.what, 10.5, right) + record.mm;
   const leftMm = picture.mm + (photo === undefined ? 0 : 32);
-  return {
-    html: `${head}<div style="display:flex;gap:6mm"><div style="width:${PICTURE_MM}mm;flex:none">${photoHtml}${picture.html}</div><div style="width:${right}mm">${title}${record.html}<div style="height:1.6mm"></div>${because.html}${todo.html}${worse.html}</div></div>`,
-    mm: 14 + Math.max(rightMm, leftMm) + 4,
-  };
+  const texts = [todo, worse].filter((t) => t !== undefined);
+  return [
+    {
+      html: `${head}<div style="display:flex;gap:6mm"><div style="width:${PICTURE_MM}mm;flex:none">${photoHtml}${picture.html}</div><div style="width:${right}mm"><p style="font-size:10.5pt">${e(m.what)}</p>${record.html}</div></div>`,
+      mm: 15 + Math.max(rightMm, leftMm),
+      keep: true,
+    },
+    { html: because.html, mm: because.mm + 1 },
+    {
+      html: texts.map(([name = '', text = '']) => `<p style="padding-top:1.4mm"><b>${e(name)}</b>${e(text)}</p>`).join(''),
+      mm: 5 + texts.reduce((sum, t) => sum + 1.4 + paragraphMm(t.join(''), 9, width), 0),
+    },
+  ];
 };
 
 const signing: Block = { html: `<div style="border-top:.35mm solid #000;padding-top:4mm">${blank('Looked at by', 58)}${blank('Date', 32)}${blank('Handed to', 48)}</div>`, mm: 16 };
@@ -163,12 +208,15 @@ export const conditionRecord = (rig: Rig, state: State<Rig>, plan: Plan, options
   const numbered = numberedMarks(rig, plan);
   const net = netAtScale(rig, plan, options, room.w, 136);
   const about = [rigLine(rig, options.preferences), ...(options.round === undefined ? [] : [options.round])].join('. ');
-  const top: Block = { html: `<div class="top"><div style="max-width:${room.w - 68}mm"><h1>Condition record</h1><div class="sub">${e(rig.name)}, ${e(about)}.</div></div>${readyHtml(plan)}</div>`, mm: 13 + paragraphMm(about, 9.5, room.w - 68) + 4 };
+  const top: Block = {
+    html: `<div class="top"><div style="max-width:${room.w - 68}mm"><h1>Condition record</h1><div class="sub">${e(rig.name)}, ${e(about)}.</div></div>${readyHtml(plan)}</div>`,
+    mm: 13 + paragraphMm(about, 9.5, room.w - 68) + 4,
+  };
   const drawing: Block = { html: `<div style="display:flex;justify-content:center;padding-top:2mm;line-height:0">${net.svg}</div>`, mm: net.mm + 2 };
   const open = new Map(plan.findings.filter(isOpen).map((f) => [f.id, f]));
   const pages = numbered.flatMap((m): readonly Block[] => {
     const f = open.get(m.id);
-    return f && takenAs(f) !== 'watch' ? [findingBlock(rig, state, plan, f, m, options, room.w)] : [];
+    return f && takenAs(f) !== 'watch' ? findingBlocks(rig, state, plan, f, m, options, room.w) : [];
   });
   return printed(
     {

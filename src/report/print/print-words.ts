@@ -35,7 +35,13 @@ export const rigLine = (rig: Rig, preferences: Preferences): string => {
 /** A mark as it stands in a line of text. */
 export const markHtml = (mark: Mark, px: number, professional = false): string => {
   const side = px * 1.36;
-  const drawing = { width: side + (professional ? px * 0.3 : 0), height: side, title: MARK_WORD[mark], px: 1, primitives: drawMark(mark, side / 2, side / 2 + (professional ? px * 0.06 : 0), px * 0.98, { heavy: true, professional }) };
+  const drawing = {
+    width: side + (professional ? px * 0.3 : 0),
+    height: side,
+    title: MARK_WORD[mark],
+    px: 1,
+    primitives: drawMark(mark, side / 2, side / 2 + (professional ? px * 0.06 : 0), px * 0.98, { heavy: true, professional }),
+  };
   return `<span class="mk">${svgText(drawing, { theme: 'paper', inline: true })}</span>`;
 };
 

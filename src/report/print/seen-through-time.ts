@@ -6,7 +6,8 @@ import { placeKey, type Side, type StationId } from '../../terms';
 import { fromSi, type Preferences, usualUnit } from '../../units';
 
 /** What was seen at a station through the years, as plots and as lines. */
-const through = (state: State<Rig>, station: StationId, side: Side): ReadonlyMap<string, readonly Standing[]> => state.through.get(placeKey({ at: 'station', station, side })) ?? new Map();
+const through = (state: State<Rig>, station: StationId, side: Side): ReadonlyMap<string, readonly Standing[]> =>
+  state.through.get(placeKey({ at: 'station', station, side })) ?? new Map();
 
 const gradeIn = (body: unknown): number | undefined => {
   const grade = (body as { readonly grade?: unknown }).grade;
@@ -36,7 +37,14 @@ const pressureIn = (body: unknown): number | undefined => {
 };
 
 /** Cold pressures as read, this wheel heavy, the others thin: not corrected for temperature, which is said beside it. */
-export const pressureThroughTime = (rig: Rig, state: State<Rig>, station: StationId, title: string, preferences: Preferences, size: { readonly width: number; readonly height: number }): Drawing | undefined => {
+export const pressureThroughTime = (
+  rig: Rig,
+  state: State<Rig>,
+  station: StationId,
+  title: string,
+  preferences: Preferences,
+  size: { readonly width: number; readonly height: number },
+): Drawing | undefined => {
   const unit = usualUnit('gauge-pressure', preferences);
   const wheels = rig.stations.filter((s) => s.part === 'tyre' && !s.retired);
   const series = wheels.flatMap((w) => {

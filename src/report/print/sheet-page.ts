@@ -52,7 +52,8 @@ export const e = escapeText;
 const PT_MM = 25.4 / 72;
 
 /** Height of a paragraph. [mm] */
-export const paragraphMm = (text: string, pt: number, column_mm: number, bold = false, leading = 1.36): number => linesOf(text, pt * PT_MM * 1.03, column_mm, bold) * pt * leading * PT_MM;
+export const paragraphMm = (text: string, pt: number, column_mm: number, bold = false, leading = 1.36): number =>
+  linesOf(text, pt * PT_MM * 1.03, column_mm, bold) * pt * leading * PT_MM;
 
 const CSS = (paper: Paper): string => {
   const p = PAPERS[paper];
@@ -92,7 +93,8 @@ small,.s{font-size:7.8pt;line-height:1.3}
 @media screen{body{background:#888}.page{background:#fff;margin:4mm auto}}`;
 };
 
-const grouped = (digest: string): readonly string[] => (digest.match(/.{1,8}/g) ?? []).reduce<string[]>((rows, part, i) => (i % 4 === 0 ? [...rows, part] : [...rows.slice(0, -1), `${rows.at(-1)} ${part}`]), []);
+/** 64 digits as two lines of four groups. */
+const grouped = (digest: string): readonly string[] => (digest.match(/.{1,32}/g) ?? []).map((line) => (line.match(/.{1,8}/g) ?? []).join(' '));
 
 const titleBlock = (t: TitleBlock, n: number, of: number): string => {
   const digest = t.digest === undefined ? '<span class="line" style="width:100%"></span>' : `<span class="hex">${grouped(t.digest).map(e).join('<br>')}</span>`;
@@ -134,7 +136,10 @@ export const paginate = (blocks: readonly Block[], room_mm: number): readonly Sh
 /** The whole document. */
 export const printed = (title: TitleBlock, blocks: readonly Block[]): string => {
   const sheets = paginate(blocks, roomOn(title.paper).h);
-  const pages = sheets.map((sheet, i) => `<section class="page">${sheet.map((b) => `<div class="b" style="height:${b.mm.toFixed(2)}mm">${b.html}</div>`).join('\n')}${titleBlock(title, i + 1, sheets.length)}</section>`);
+  const pages = sheets.map(
+    (sheet, i) =>
+      `<section class="page">${sheet.map((b) => `<div class="b" style="height:${b.mm.toFixed(2)}mm">${b.html}</div>`).join('\n')}${titleBlock(title, i + 1, sheets.length)}</section>`,
+  );
   return `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><title>${e(`${title.title}, ${title.rig}, ${title.date}`)}</title><style>${CSS(title.paper)}</style></head>
 <body>

@@ -90,7 +90,8 @@ const answerLines = (kinds: readonly AnyKind[], preferences: Preferences): reado
   for (const cell of cells) {
     const last = lines.at(-1);
     const short = !cell.includes('tick') && !cell.includes('ring');
-    if (last !== undefined && short && !last.includes('ring') && !last.includes('tick') && (last.match(/class="line"/g) ?? []).length < 2) lines[lines.length - 1] = `${last} ${cell}`;
+    if (last !== undefined && short && !last.includes('ring') && !last.includes('tick') && (last.match(/class="line"/g) ?? []).length < 2)
+      lines[lines.length - 1] = `${last} ${cell}`;
     else lines.push(cell);
   }
   return lines.length === 0 ? [boxes(['sound', 'something wrong'])] : lines;
@@ -107,10 +108,21 @@ export const walkSheet = (rig: Rig, steps: readonly WalkStep[], plan: Plan, opti
   const stations = new Map(rig.stations.map((s) => [s.id, s]));
   const standing = new Map(plan.findings.flatMap((f) => (f.station === undefined ? [] : [[f.station, f] as const])));
   const top: Block = {
-    html: `<div class="top"><div><h1>Walk sheet</h1><div class="sub">Ring or tick. Not seen: cross the dotted circle, say why.</div></div><div style="font-size:7.8pt;display:flex;gap:5mm">${[['Date', 26], ['By', 30], ['Air', 16]].map(([w, mm]) => `<div style="width:${mm}mm;height:11.5mm;border-bottom:.35mm solid #000">${w}</div>`).join('')}</div></div>`,
+    html: `<div class="top"><div><h1>Walk sheet</h1><div class="sub">Ring or tick. Not seen: cross the dotted circle, say why.</div></div><div style="font-size:7.8pt;display:flex;gap:5mm">${[
+      ['Date', 26],
+      ['By', 30],
+      ['Air', 16],
+    ]
+      .map(([w, mm]) => `<div style="width:${mm}mm;height:11.5mm;border-bottom:.35mm solid #000">${w}</div>`)
+      .join('')}</div></div>`,
     mm: 18.5,
   };
-  const heads: Block = { html: `<div class="heads"><span style="width:${NUMBER_MM}mm"></span><span style="width:${NAME_MM}mm">Station, in walking order</span><span style="width:${LAST_MM}mm">Last</span><span style="width:${today}mm">Today, and notes</span><span style="margin-left:auto;padding:0;width:${UNSEEN_MM}mm;text-align:right">Not seen</span></div>`, mm: 7, head: true, keep: true };
+  const heads: Block = {
+    html: `<div class="heads"><span style="width:${NUMBER_MM}mm"></span><span style="width:${NAME_MM}mm">Station, in walking order</span><span style="width:${LAST_MM}mm">Last</span><span style="width:${today}mm">Today, and notes</span><span style="margin-left:auto;padding:0;width:${UNSEEN_MM}mm;text-align:right">Not seen</span></div>`,
+    mm: 7,
+    head: true,
+    keep: true,
+  };
   let group = '';
   const rows = steps.flatMap((step, i): readonly Block[] => {
     const station = stations.get(step.station);
@@ -138,7 +150,16 @@ export const walkSheet = (rig: Rig, steps: readonly WalkStep[], plan: Plan, opti
   });
   const close: Block = { html: `<div style="padding-top:6mm">${blank('Anything out of the ordinary', 120)}</div>`, mm: 14 };
   return printed(
-    { paper, title: 'Walk sheet', about: `${steps.length} stops`, rig: rig.name, rigWords: rigLine(rig, preferences), date: `Printed ${showDay(options.on, true)}`, person: options.by ?? '', ...(options.digest === undefined ? {} : { digest: options.digest }) },
+    {
+      paper,
+      title: 'Walk sheet',
+      about: `${steps.length} stops`,
+      rig: rig.name,
+      rigWords: rigLine(rig, preferences),
+      date: `Printed ${showDay(options.on, true)}`,
+      person: options.by ?? '',
+      ...(options.digest === undefined ? {} : { digest: options.digest }),
+    },
     [top, sealLegend(room.w), heads, ...rows, close],
   );
 };
