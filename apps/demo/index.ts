@@ -1,6 +1,5 @@
 import { asksAt, kindById, kinds, soundBody } from '../../src/entries';
 import { fold, type Line } from '../../src/logbook';
-import { planOf } from '../../src/plan';
 import { type Answers, blankRig, layoutFrom, type Rig, walkingOrder } from '../../src/rig';
 import type { AnyKind, EntryId, Side, Station } from '../../src/terms';
 import { isoDay, parseDay, type QuantityId } from '../../src/units';
@@ -21,7 +20,7 @@ const bodyOf = (told: Readonly<Record<string, unknown>>): Readonly<Record<string
   Object.fromEntries(Object.entries(told).map(([key, v]) => [key, isFigure(v) ? typed(v.figure[0], v.figure[1] as QuantityId, v.figure[2]) : v]));
 
 const stationFor = (rig: Rig, pick: Pick): Station => {
-  const found = rig.stations.find((s) => s.part.startsWith(pick.part) && s.face === pick.face);
+  const found = rig.stations.find((s) => s.part.startsWith(pick.part) && s.face === pick.face && (pick.axle === undefined || s.axle === pick.axle));
   if (!found) throw new Error(`the demo rig has no ${pick.part} on ${pick.face}`);
   return found;
 };
@@ -63,7 +62,7 @@ const describe = (story: Teller): Rig => {
 /** Beads age a little with the years, the sunny side first: a steady invention, the same on every machine. */
 const agedGrade = (station: Station, round: number): string => {
   const sunny = station.face === 'curb' || station.face === 'roof';
-  return lot(station.id) < (sunny ? 0.13 : 0.05) * round ? 'S1' : 'S0';
+  return lot(station.id) < (sunny ? 0.06 : 0.015) * round ? 'S1' : 'S0';
 };
 
 const wheel = (station: Station): number => (station.face === 'road' ? 0 : 2) + (station.axle === 'A1' ? 0 : 1);
@@ -80,7 +79,7 @@ const USUAL: Readonly<Record<string, Answer>> = {
     driven_since_set: nthIsTrip(round) ? 'yes' : 'no',
   }),
   'tyre-tread': (_station, _round, nth) => ({ depth: typed(String(8 - Math.floor(nth / 3)), 'small-length', '32in') }),
-  'tyre-date-code': (_station, _round, nth) => (nth === 0 ? { code: '2321' } : undefined),
+  'tyre-date-code': (_station, _round, nth) => (nth === 0 ? { code: '2322' } : undefined),
 };
 
 const nthIsTrip = (round: Round): boolean => round.begun.slice(5, 7) === '10';
@@ -104,7 +103,10 @@ const answersAt = (
   });
 };
 
-const walk = (story: Teller, rig: Rig, round: Round, nth: number): void => {
+/** The last look that found something wrong, by station: what later care names. */
+type LastFound = Map<string, EntryId>;
+
+const walk = (story: Teller, rig: Rig, round: Round, nth: number, lastFound: LastFound): void => {
   const steps = walkingOrder(rig, { form: 'full', inside: [stationFor(rig, LEAKING).id] });
   const by = round.by;
   const id = story.tell({ at: round.begun, by, kind: 'round-begun', place: { at: 'rig' }, body: { form: 'full', steps: steps.map(({ station, side }) => ({ station, side })) } });
@@ -116,8 +118,8 @@ const walk = (story: Teller, rig: Rig, round: Round, nth: number): void => {
     const found = round.found.filter((f) => stationFor(rig, f.pick).id === station.id && (f.side ?? 'outside') === side);
     const spent = 18 + Math.round(lot(`${round.begun} ${station.id}`) * 24);
     clock += spent;
-    for (const answer of answersAt(station, side, round, nth, found))
-      story.tell({
+    for (const answer of answersAt(station, side, round, nth, found)) {
+      const told = story.tell({
         at: later(round.begun, clock),
         by,
         kind: answer.kind.id,
@@ -127,6 +129,8 @@ const walk = (story: Teller, rig: Rig, round: Round, nth: number): void => {
         spent_s: spent,
         ...(answer.note === undefined ? {} : { note: answer.note }),
       });
+      if (found.length > 0) lastFound.set(station.id, told);
+    }
     if (side === 'inside') clock = moisture(story, round, id, place, clock, station);
   }
   story.tell({ at: later(round.begun, clock + 30), by, kind: 'round-ended', place: { at: 'rig' }, body: { end: 'finished' }, round: id });
@@ -154,31 +158,20 @@ const moisture = (
   return clock + 80;
 };
 
-/** The findings open at a pick on a day, by their ids: what the care of that day settles. */
-const openAt = (story: Teller, pick: Pick, at: string): readonly string[] => {
-  const on = parseDay(at.slice(0, 10));
-  const state = fold(kinds, blankRig(DEMO_RIG), story.lines());
-  const rig = state.subject;
-  const station = stationFor(rig, pick).id;
-  return on === undefined
-    ? []
-    : planOf(rig, state, on)
-        .findings.filter((f) => f.station === station && f.life === 'open')
-        .map((f) => f.id);
-};
-
 /** The demo rig's logbook: the same lines on every machine. */
 export const demoLines = (): readonly Line[] => {
   const story = teller(DEMO_RIG, DEVICE, 'Robin', (kind) => kindById(kind)?.version ?? 1);
   const rig = describe(story);
+  const lastFound: LastFound = new Map();
   const events = [
-    ...ROUNDS.map((round, nth) => ({ at: round.begun, happen: () => walk(story, rig, round, nth) })),
+    ...ROUNDS.map((round, nth) => ({ at: round.begun, happen: () => walk(story, rig, round, nth, lastFound) })),
     ...DONE.map((done) => ({
       at: done.at,
       happen: () => {
         const { pick, settles, body, ...rest } = done;
-        const concerns = settles ? openAt(story, pick, done.at) : [];
-        story.tell({ ...rest, place: { at: 'station', station: stationFor(rig, pick).id, side: 'outside' }, body: bodyOf(body), ...(concerns.length > 0 ? { concerns } : {}) });
+        const station = stationFor(rig, pick).id;
+        const named = settles ? lastFound.get(station) : undefined;
+        story.tell({ ...rest, place: { at: 'station', station, side: 'outside' }, body: bodyOf(body), ...(named === undefined ? {} : { concerns: [named] }) });
       },
     })),
   ].sort((a, b) => (a.at < b.at ? -1 : 1));

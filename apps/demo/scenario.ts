@@ -5,7 +5,7 @@
  */
 
 /** Picks a station by the part it is and the face it is on: the first that fits. */
-export type Pick = { readonly part: string; readonly face: string };
+export type Pick = { readonly part: string; readonly face: string; readonly axle?: string };
 
 /** What one round found at a station where it was not simply sound. */
 export type Found = { readonly pick: Pick; readonly side?: 'inside'; readonly kind: string; readonly body: Readonly<Record<string, unknown>>; readonly note?: string };
@@ -184,5 +184,13 @@ export const DONE: readonly Done[] = [
     },
   },
   { at: '2024-10-19T14:10:00-04:00', by: 'Robin', kind: 'lubricated', pick: STEP, settles: true, body: { with_what: 'ptfe' } },
+  { at: '2024-10-27T10:00:00-04:00', by: 'Robin', kind: 'proof-seen', pick: VENT, settles: true, body: { result: 'held', by: 'rain' }, note: 'After two days of rain.' },
   { at: '2026-05-02T10:30:00-04:00', by: 'Robin', kind: 'spot-painted', pick: STEP, settles: true, body: { done: ['sanded', 'primed', 'painted'] } },
+  {
+    at: '2026-06-06T08:30:00-04:00',
+    by: 'Robin',
+    kind: 'pressure-set',
+    pick: { part: 'tyre', face: 'road', axle: 'A2' },
+    body: { pressure: figure('65', 'gauge-pressure', 'psi'), tyre_temperature: figure('68', 'temperature', 'f') },
+  },
 ];

@@ -1,0 +1,1 @@
+export declare const build: (options?: { readonly ifStale?: boolean }) => void;
