@@ -62,6 +62,7 @@ export const deeds = (most = 40): fc.Arbitrary<readonly Deed[]> =>
   );
 
 export const RIG = 'rig-1';
+/** Ids in no order of time, so that an order that leans on them shows. */
 const uuid = (n: number): string => `00000000-0000-7000-8000-${n.toString(16).padStart(12, '0')}`;
 export const time = (hour: number): string => `${isoDay(civilDay(dayOf(2027, 1, 1) + Math.floor(hour / 24)))}T${String(((hour % 24) + 24) % 24).padStart(2, '0')}:00:00Z`;
 const places: readonly Place[] = [
@@ -77,9 +78,12 @@ type Device = { readonly id: string; readonly held: Line[]; counter: number; has
 export type Says = (deed: Deed, target: Entry | undefined, place: Place) => Pick<Entry, 'kind' | 'version' | 'body'> & Partial<Pick<Entry, 'concerns' | 'place'>>;
 
 /** The lines that come of deeds, in the order in which they were written. */
-export const play = (all: readonly Deed[], says: Says = said): readonly Line[] => {
+export const play = (all: readonly Deed[], says: Says = said): readonly Line[] => playOut(all, says).map((w) => w.line);
+
+/** The same, each with what its device held when it wrote it. */
+export const playOut = (all: readonly Deed[], says: Says = said): readonly { readonly line: Line; readonly held: readonly Line[] }[] => {
   const devices: readonly Device[] = ['device-a', 'device-b', 'device-c', 'device-ab'].map((id) => ({ id, held: [], counter: 0, hash: null }));
-  const written: Line[] = [];
+  const written: { readonly line: Line; readonly held: readonly Line[] }[] = [];
   all.forEach((deed, n) => {
     const device = devices[deed.device % devices.length] as Device;
     if (deed.does === 'hear') {
@@ -93,7 +97,7 @@ export const play = (all: readonly Deed[], says: Says = said): readonly Line[] =
       if (entry.device !== device.id && entry.counter > (last.get(entry.device)?.counter ?? 0)) last.set(entry.device, { device: entry.device, counter: entry.counter, hash });
     const place = places[deed.what % places.length] as Place;
     const entry: Entry = {
-      id: uuid((n * 7919 + deed.what) % 1_000_003),
+      id: uuid((n * 611_953) % 1_000_003),
       rig: RIG,
       observed_at: deed.value === 5 ? '2025-03-01/2025-05-31' : time(deed.hours),
       recorded_at: time(n),
@@ -108,8 +112,14 @@ export const play = (all: readonly Deed[], says: Says = said): readonly Line[] =
     const line = lineOf(entry);
     device.counter += 1;
     device.hash = line.hash;
+    const count = device.held.length;
+    written.push({
+      line,
+      get held() {
+        return device.held.slice(0, count);
+      },
+    });
     device.held.push(line);
-    written.push(line);
   });
   return written;
 };

@@ -84,6 +84,15 @@ describe('the browser’s store', () => {
     expect(store.trouble()).toBeUndefined();
   });
 
+  it('does not go on with a handle that is dead for good', async () => {
+    const store = openStore(fresh());
+    const asked = vi.spyOn(IDBDatabase.prototype, 'transaction');
+    await store.logbooks.append([draft('rig-1', 1)]);
+    (asked.mock.contexts[0] as IDBDatabase).close();
+    await store.logbooks.append([draft('rig-1', 2)]);
+    expect(await store.logbooks.lines('rig-1')).toHaveLength(2);
+  });
+
   it('does not write twice when the handle is lost after the entry was kept', async () => {
     const store = openStore(fresh());
     await store.logbooks.append([draft('rig-1', 1)]);
