@@ -1,0 +1,57 @@
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { civilDay } from '../units';
+import { faceDrawing, locator } from './face-drawing';
+import { gradePlot } from './grade-plot';
+import { markPicture } from './marks';
+import { choicePicture, dateCodePicture, ladderPicture } from './pictures';
+import type { Drawing } from './primitives';
+import { rigSheet } from './rig-sheet';
+import { stationDrawing } from './station-drawing';
+import { type SvgOptions, svgText } from './svg-text';
+import { KINDS, trialRig } from './trial-rig';
+import { wheelPlan } from './wheel-plan';
+
+/**
+ * Drawings as they were when a person last looked at them. A changed line is not wrong, but somebody must look:
+ * run with UPDATE_DRAWINGS=1, look at the files under saved/, and keep them.
+ */
+const rig = trialRig('travel-trailer');
+const station = (id: string) => {
+  const found = rig.stations.find((s) => s.id === id);
+  if (!found) throw new Error(`the trial rig has no ${id}`);
+  return found;
+};
+
+const drawings: readonly (readonly [name: string, drawing: () => Drawing, options?: SvgOptions])[] = [
+  ...KINDS.map((kind) => [`net-${kind}`, () => rigSheet(trialRig(kind))] as const),
+  ['underside', () => rigSheet(rig, undefined, { sheet: 'underside' })],
+  ['face-rear-inside', () => faceDrawing(rig, 'rear', 'inside')],
+  ['station-window', () => stationDrawing(rig, station('curb.window-36x22'))],
+  ['station-roof-vent', () => stationDrawing(rig, station('roof.roof-vent-14'))],
+  ['locator', () => locator(rig, station('roof.skylight')), { theme: 'field' }],
+  ['wheels', () => wheelPlan(rig)],
+  ['seal-s4', () => choicePicture('seal', 'S4') as Drawing, { theme: 'paper' }],
+  ['date-code', () => dateCodePicture({ code: '2319' })],
+  ['ladder', () => ladderPicture({ edge_m: 2.8, foot_m: 0.7, above_m: 0.9 })],
+  ['mark-do-not-use', () => markPicture('do-not-use', 'Do not use', 28, { professional: true })],
+  [
+    'grades',
+    () =>
+      gradePlot({
+        title: 'Seal grade through the years',
+        looks: [0, 1, 3].map((grade, i) => ({ day: civilDay(19_700 + i * 200), grade })),
+        care: [{ day: civilDay(19_950), words: 'resealed' }],
+      }),
+  ],
+];
+
+describe('saved drawings', () => {
+  it.each(drawings)('%s is as it was saved', (name, draw, options) => {
+    const file = new URL(`./saved/${name}.svg`, import.meta.url);
+    const text = svgText(draw(), options);
+    if (process.env.UPDATE_DRAWINGS === '1') writeFileSync(file, text);
+    expect(existsSync(file), `saved/${name}.svg is missing: run with UPDATE_DRAWINGS=1 and look at it`).toBe(true);
+    expect(text === readFileSync(file, 'utf8'), `${name} has changed: run with UPDATE_DRAWINGS=1 and look at saved/${name}.svg`).toBe(true);
+  });
+});
