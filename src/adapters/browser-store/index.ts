@@ -10,7 +10,7 @@ import { browserPhotos } from './photos';
 
 export type { Copied, Copies } from './copies';
 export type { Drafts } from './drafts';
-export { askToPersist, type Room, room } from './room';
+export { type Room, room } from './room';
 
 /** All that a browser keeps for this product. */
 export type BrowserStore = {

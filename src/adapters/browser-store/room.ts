@@ -1,4 +1,4 @@
-/** How much room there is, and whether the browser has promised not to clear it by itself. */
+/** How much room there is, and whether the browser has promised not to clear it by itself. Only a page can ask for that promise, not a worker. */
 export type Room = { readonly persisted: boolean | undefined; readonly used_bytes: number; readonly room_bytes: number };
 
 /** Plain http pages have no storage manager: then nothing is known, and nothing is promised. */
@@ -10,14 +10,5 @@ export const room = async (): Promise<Room> => {
     return { persisted: await manager()?.persisted?.(), used_bytes: estimate?.usage ?? 0, room_bytes: Math.max(0, (estimate?.quota ?? 0) - (estimate?.usage ?? 0)) };
   } catch {
     return { persisted: undefined, used_bytes: 0, room_bytes: 0 };
-  }
-};
-
-/** Asks the browser not to clear this page's data by itself; undefined when it cannot be asked. Best asked after the first entry. */
-export const askToPersist = async (): Promise<boolean | undefined> => {
-  try {
-    return await manager()?.persist?.();
-  } catch {
-    return undefined;
   }
 };

@@ -2,7 +2,7 @@
 export type Reduced = { readonly bytes: Uint8Array; readonly media_type: 'image/jpeg'; readonly width_px: number; readonly height_px: number };
 
 /** Long edge of a reduced copy: enough to see a hairline crack in a seam that fills the picture. Our own choice. [px] */
-export const LONG_EDGE = 2000;
+const LONG_EDGE = 2000;
 const QUALITY = 0.85;
 
 /** Size that fits the long edge; never larger than the original. */
