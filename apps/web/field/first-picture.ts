@@ -29,5 +29,5 @@ export const firstPicture = (): string => {
       ? [{ id: `${i}`, mark, number: i + 1, professional, place: { at: 'station', station: station.id, side: 'outside' }, station: station.id, where: station.name, what: '' }]
       : [];
   });
-  return svgText(withoutSmallPrint(rigSheet(rig, { ...NO_MARKS, numbered }, PHONE_SHEET)), { theme: 'paper', px: FILE_PX });
+  return svgText(withoutSmallPrint(rigSheet(rig, { ...NO_MARKS, numbered }, PHONE_SHEET)), { theme: 'field', px: FILE_PX });
 };

@@ -23,10 +23,12 @@ export const Frame = ({ cells, record, back, under, children, dock, ruled = fals
           <BackSign />
         </a>
       )}
-      {cells.map((cell, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: the cells of one screen keep their places
-        <span key={i}>{cell}</span>
-      ))}
+      {cells
+        .filter((cell) => cell !== '')
+        .map((cell, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: the cells of one screen keep their places
+          <span key={i}>{cell}</span>
+        ))}
       <RecordCell record={record} />
     </header>
     {under}
@@ -37,7 +39,10 @@ export const Frame = ({ cells, record, back, under, children, dock, ruled = fals
 
 type ActProps = { readonly words: ReactNode; readonly second?: ReactNode; readonly act?: (() => void) | undefined; readonly to?: string; readonly disabled?: boolean };
 
-/** The one thing to do next: full width, always at the same place; its second line says what will be recorded. */
+/**
+ * The one thing to do next: full width, always at the same place; its second line says what will be recorded.
+ * The second press of a double press counts for nothing: it would answer a place that nobody has looked at.
+ */
 export const Primary = ({ words, second, act, to, disabled = false }: ActProps) =>
   to !== undefined ? (
     <a className="act" href={to}>
@@ -45,7 +50,7 @@ export const Primary = ({ words, second, act, to, disabled = false }: ActProps) 
       {second && <small>{second}</small>}
     </a>
   ) : (
-    <button type="button" className="act" onClick={act} disabled={disabled}>
+    <button type="button" className="act" onClick={(event) => event.detail < 2 && act?.()} disabled={disabled}>
       <span>{words}</span>
       {second && <small>{second}</small>}
     </button>

@@ -249,7 +249,6 @@ export const keeper = (given: Given): Session => {
       await store.forget(rig);
       books.drop(rig);
       plans.drop(rig);
-      for (const name of [demoName(rig), `visit ${rig}`]) await drafts.put(name, undefined);
       changed(rig);
     },
 
@@ -278,7 +277,7 @@ const readInside = (book: Book<Rig>, plan: Plan): readonly StationId[] => {
   return book.state.subject.stations.filter((s) => s.cut_through && (letsIn.includes(s.id) || book.state.through.has(`station/${s.id}/inside`))).map((s) => s.id);
 };
 
-const demoName = (rig: RigId): string => `demo ${rig}`;
+const demoName = (rig: RigId): string => `${rig}/sample`;
 
 const demoRig = async ({ store, files }: Given): Promise<RigId | undefined> => {
   const first = JSON.parse((await files.demo()).split('\n', 1)[0] ?? '{}') as Partial<Entry>;

@@ -39,7 +39,5 @@ export const lazyFiles: Files = {
     const text = readText(read.value.logbook);
     return { ...text, photos: read.value.photos, refused: [...text.refused, ...read.value.refused.map((r) => ({ line: 0, refusals: [r] }))] };
   },
-  demo: async () => {
-    throw new Error('the sample rig is not part of this build');
-  },
+  demo: async () => writeLogbook((await import('../../demo')).demoLines()),
 };

@@ -58,7 +58,10 @@ export type LogbookPage = {
     readonly entry: Entry;
     /** The body as it now stands: upcast, corrected. */
     readonly body: unknown;
-    readonly words: string; readonly withdrawn: boolean; readonly corrected_by: EntryId | undefined }[];
+    readonly words: string;
+    readonly withdrawn: boolean;
+    readonly corrected_by: EntryId | undefined;
+  }[];
 };
 
 export type Imported = {
@@ -94,7 +97,7 @@ export interface Session {
   keep(drafts: readonly Draft[]): Promise<readonly Entry[]>;
   /** What the rules would say of these drafts if they were kept now: the findings they raise, keep open or settle. Nothing is written. */
   judge(rig: RigId, drafts: readonly Draft[], on?: number): Promise<Judged>;
-  /** Unfinished input, under a name of the page's own. Durable when it resolves; `undefined` drops it. */
+  /** Unfinished input, under `<rig>/<name>` or `/<name>`. Durable when it resolves; `undefined` drops it. Goes with its rig. */
   saveDraft(name: string, value: unknown): Promise<void>;
   draft(name: string): Promise<unknown>;
   /** Withdraws the entry, by a new entry that names it. */

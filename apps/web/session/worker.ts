@@ -11,14 +11,19 @@ import { spoken } from './spoken-trouble';
 const random = (bytes: number): Uint8Array => crypto.getRandomValues(new Uint8Array(bytes));
 const stamp = { now: () => nowText(), random };
 const opened = browserStore({ stamp, check: (entry) => refuseEntry(kindById, entry) });
-const WHOLE_DEVICE = '';
+
+/** `<rig>/<name>`: what belongs to a rig goes with it when it is forgotten. Before the slash nothing stands for the whole device. */
+const split = (name: string): readonly [rig: string, name: string] => {
+  const at = name.indexOf('/');
+  return [name.slice(0, Math.max(0, at)), name.slice(at + 1)];
+};
 
 const session = keeper({
   store: opened.logbooks,
   photoStore: opened.photos,
   drafts: {
-    get: (name) => opened.drafts.load(WHOLE_DEVICE, name),
-    put: (name, value) => (value === undefined ? opened.drafts.drop(WHOLE_DEVICE, name) : opened.drafts.save(WHOLE_DEVICE, name, value)),
+    get: (name) => opened.drafts.load(...split(name)),
+    put: (name, value) => (value === undefined ? opened.drafts.drop(...split(name)) : opened.drafts.save(...split(name), value)),
   },
   copies: opened.copies,
   files: lazyFiles,

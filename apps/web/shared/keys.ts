@@ -6,6 +6,8 @@ export const useKeys = (keys: Readonly<Record<string, (() => void) | undefined>>
   latest.current = keys;
   useEffect(() => {
     const press = (event: KeyboardEvent): void => {
+      // A key that is held down must not answer one station after the other.
+      if (event.repeat && event.key !== 'Backspace') return;
       if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey || writesText(event.target)) return;
       // Enter and Space on a control of its own belong to that control.
       if ((event.key === 'Enter' || event.key === ' ') && event.target instanceof HTMLElement && event.target.closest('button, a, summary, select')) return;

@@ -11,9 +11,10 @@ export const RecordCell = ({ record }: { readonly record: RecordStatus | undefin
         Problem: {(trouble?.title ?? record?.words ?? '').toLowerCase()}
       </a>
     );
+  if (record === undefined) return <span className="record" />;
   return (
     <a className="record" href={href('record')}>
-      {record === undefined ? '' : record.state === 'not-copied' ? `${record.count} not copied yet` : 'All kept'}
+      {record.state === 'not-copied' ? `${record.count} not copied yet` : 'All kept'}
     </a>
   );
 };

@@ -7,7 +7,7 @@ import { type Answers, kindLimits, type RigKindId, startingLayout } from '../../
 export type SizeKey = 'length_m' | 'width_m' | 'height_m';
 export const SIZES: readonly SizeKey[] = ['length_m', 'width_m', 'height_m'];
 
-export type QuestionId = 'kind' | 'sizes' | 'year' | 'skin' | 'construction' | 'roof' | 'axles' | 'slides_road' | 'slides_curb' | 'name';
+export type QuestionId = 'kind' | 'sizes' | 'year' | 'skin' | 'construction' | 'roof' | 'axles' | 'pressure' | 'slides_road' | 'slides_curb' | 'name';
 
 export type Given = {
   readonly kind?: RigKindId;
@@ -19,6 +19,8 @@ export type Given = {
   readonly slides_road?: number;
   readonly slides_curb?: number;
   readonly sizes: Readonly<Partial<Record<SizeKey, number>>>;
+  /** Cold pressure on the label, as typed; the same for every axle until the person says otherwise. */
+  readonly pressure?: { readonly text: string; readonly unit: string };
   readonly name: string;
 };
 
@@ -30,11 +32,12 @@ export const questionsFor = ({ kind }: Given): readonly QuestionId[] => {
   const asks = (q: QuestionId): boolean => {
     if (!limits) return true;
     if (q === 'axles') return limits.axles[1] > limits.axles[0];
+    if (q === 'pressure') return limits.axles[1] > 0;
     if (q === 'slides_road') return limits.slides[0] > 0;
     if (q === 'slides_curb') return limits.slides[1] > 0;
     return true;
   };
-  return (['kind', 'sizes', 'year', 'skin', 'construction', 'roof', 'axles', 'slides_road', 'slides_curb', 'name'] as const).filter(asks);
+  return (['kind', 'sizes', 'year', 'skin', 'construction', 'roof', 'axles', 'pressure', 'slides_road', 'slides_curb', 'name'] as const).filter(asks);
 };
 
 /** What is drawn when nothing more is said. */

@@ -1,10 +1,12 @@
 import { useEffect, useMemo, useState } from 'react';
 import { rigSheet } from '../../../../src/drawing';
-import { rigDescribed } from '../../../../src/entries';
+import { rigDescribed, setPressure } from '../../../../src/entries';
 import { blankRig, kindLimits, type Rig, startingLayout } from '../../../../src/rig';
+import { WHOLE_RIG } from '../../../../src/terms';
 import { readQuantity, show, type UnitSystem } from '../../../../src/units';
 import { useSession } from '../../session/use-session';
 import { announce } from '../../shared/announce';
+import { nowText } from '../../shared/clock';
 import { DrawingView } from '../../shared/drawing-view';
 import { useKeys } from '../../shared/keys';
 import { PageTitle } from '../../shared/page-title';
@@ -16,13 +18,15 @@ import { keepTrouble, reportTrouble } from '../../shared/trouble';
 import { Cell, Frame, Primary } from '../frame';
 import { askPersist } from '../persist';
 import { PHONE_SHEET, withoutSmallPrint } from '../phone-sheet';
-import { ERASE } from '../visit/form';
+import { LiveKeys } from '../visit/ask';
+import { changed, ERASE, ready } from '../visit/form';
+import { NumberCells } from '../visit/number-cells';
 import { NumberKeys } from '../visit/number-keys';
 import { answersOf, type Given, NOTHING_GIVEN, type QuestionId, questionsFor, SIZES, type SizeKey, sizeOf, stepped, withKind } from './answers';
 import { ChoiceGrid } from './choice-grid';
 import { Stepper } from './stepper';
 
-const DRAFT = 'new rig';
+const DRAFT = '/new rig';
 
 const TITLES: Readonly<Record<QuestionId, string>> = {
   kind: 'What kind of rig is it?',
@@ -32,6 +36,7 @@ const TITLES: Readonly<Record<QuestionId, string>> = {
   construction: 'How is the wall built?',
   roof: 'What covers the roof?',
   axles: 'How many axles?',
+  pressure: 'Cold tyre pressure on the label?',
   slides_road: 'Slide-outs on the road side?',
   slides_curb: 'Slide-outs on the curb side?',
   name: 'What do you call it?',
@@ -45,6 +50,7 @@ const NEXT: Readonly<Record<QuestionId, string>> = {
   construction: 'how the wall is built',
   roof: 'roof covering',
   axles: 'axles',
+  pressure: 'tyre pressure',
   slides_road: 'slide-outs, road side',
   slides_curb: 'slide-outs, curb side',
   name: 'its name',
@@ -84,6 +90,7 @@ const NewRig = () => {
     session.saveDraft(DRAFT, next).catch((cause: unknown) => reportTrouble(keepTrouble(cause)));
   };
   const set = (part: Partial<Given>, on: boolean): void => put({ given: { ...given, ...part }, at: on ? at + 1 : at });
+  const replace = (next: Given): void => put({ given: next, at });
 
   const answers = useMemo(() => answersOf(given, defaultName(given)), [given]);
   const made = useMemo(() => startingLayout(answers), [answers]);
@@ -93,10 +100,25 @@ const NewRig = () => {
     return withoutSmallPrint(rigSheet(rig, undefined, { ...PHONE_SHEET, preferences: settings }));
   }, [made, answers, given.kind, settings]);
 
+  const pressure = given.pressure === undefined ? undefined : ready(setPressure, { axle: 'A1', pressure: given.pressure });
   const create = async (): Promise<void> => {
     setMaking(true);
     try {
       const id = await session.newRig(answers, byOf(settings));
+      if (pressure?.state === 'complete' && made.ok)
+        await session.keep(
+          made.value.layout.axles
+            .filter((a) => !a.host_vehicle)
+            .map((a) => ({
+              rig: id,
+              kind: setPressure.id,
+              version: setPressure.version,
+              observed_at: nowText(),
+              by: byOf(settings),
+              place: WHOLE_RIG,
+              body: { ...pressure.body, axle: a.id },
+            })),
+        );
       await session.saveDraft(DRAFT, undefined);
       announce(`${answers.name} is drawn and kept on this device.`);
       void askPersist();
@@ -108,7 +130,7 @@ const NewRig = () => {
   };
 
   const last = question === 'name';
-  const blocked = question === 'kind' ? given.kind === undefined : !made.ok;
+  const blocked = question === 'kind' ? given.kind === undefined : !made.ok || (question === 'pressure' && pressure?.state === 'refused');
   const next = (): void => {
     if (blocked || making) return;
     if (last) void create();
@@ -148,7 +170,7 @@ const NewRig = () => {
         </>
       }
     >
-      {drawing && <DrawingView drawing={drawing} className="growing" />}
+      {drawing && question !== 'pressure' && <DrawingView drawing={drawing} className="growing" />}
       <Said given={given} system={settings} />
       <PageTitle id={`new ${question}`} title={TITLES[question]} className="question">
         {TITLES[question]}
@@ -159,7 +181,7 @@ const NewRig = () => {
         </p>
       )}
       <div className="low group">
-        <Answer question={question} given={given} system={system} set={set} by={settings.by} setBy={(by) => changeSettings({ by })} />
+        <Answer question={question} given={given} system={system} set={set} replace={replace} by={settings.by} setBy={(by) => changeSettings({ by })} />
       </div>
       {last && made.ok && made.value.left_out.length > 0 && <p>Left out for want of room: {made.value.left_out.join(', ')}. Add what yours has later.</p>}
     </Frame>
@@ -195,9 +217,10 @@ type AnswerProps = {
   readonly set: (part: Partial<Given>, on: boolean) => void;
   readonly by: string;
   readonly setBy: (by: string) => void;
+  readonly replace: (given: Given) => void;
 };
 
-const Answer = ({ question, given, system, set, by, setBy }: AnswerProps) => {
+const Answer = ({ question, given, system, set, replace, by, setBy }: AnswerProps) => {
   const { fields } = rigDescribed;
   const limits = given.kind === undefined ? undefined : kindLimits(given.kind);
   switch (question) {
@@ -230,7 +253,7 @@ const Answer = ({ question, given, system, set, by, setBy }: AnswerProps) => {
             press={(key) => {
               const year = key === ERASE ? (given.year ?? '').slice(0, -1) : key === '.' ? (given.year ?? '') : `${given.year ?? ''}${key}`.slice(0, 4);
               const { year: _, ...rest } = given;
-              set(year === '' ? { ...rest } : { year }, false);
+              replace(year === '' ? rest : { ...rest, year });
             }}
           />
         </>
@@ -249,6 +272,8 @@ const Answer = ({ question, given, system, set, by, setBy }: AnswerProps) => {
       );
     case 'roof':
       return <ChoiceGrid label="Roof covering" options={fields.roof.options.filter((o) => o.id !== 'unknown')} chosen={given.roof} choose={(roof) => set({ roof }, true)} />;
+    case 'pressure':
+      return <LabelPressure given={given} replace={replace} />;
     case 'axles':
     case 'slides_road':
     case 'slides_curb': {
@@ -276,4 +301,25 @@ const Answer = ({ question, given, system, set, by, setBy }: AnswerProps) => {
         </>
       );
   }
+};
+
+/** The number that every later reading is held against: from the label of the rig, not from the tyre's sidewall. */
+const LabelPressure = ({ given, replace }: Pick<AnswerProps, 'given' | 'replace'>) => {
+  const settings = useSettings();
+  const field = setPressure.fields.pressure;
+  const answers = given.pressure === undefined ? {} : { pressure: given.pressure };
+  const state = ready(setPressure, { axle: 'A1', ...answers });
+  const doubt = state.state === 'complete' ? state.doubts[0]?.sentence : state.state === 'refused' ? state.refusals[0]?.sentence : undefined;
+  const change = (what: Parameters<typeof changed>[2]): void => {
+    const raw = changed(setPressure, answers, what, settings)['pressure'];
+    const { pressure: _, ...rest } = given;
+    replace(typeof raw === 'object' && 'text' in raw ? { ...rest, pressure: raw } : rest);
+  };
+  return (
+    <>
+      <NumberCells fields={[['pressure', field]]} answers={answers} live="pressure" preferences={settings} focus={() => undefined} change={change} />
+      {doubt && <p className="refusal">{doubt}</p>}
+      <LiveKeys entry={['pressure', field]} change={change} />
+    </>
+  );
 };

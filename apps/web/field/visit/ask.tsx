@@ -1,9 +1,11 @@
+import type { ReactNode } from 'react';
 import type { AnyKind, Field, Option } from '../../../../src/terms';
-import { type Preferences, usualUnit } from '../../../../src/units';
+import type { Preferences } from '../../../../src/units';
 import { ChoiceField } from './choice-field';
+import { DateCode } from './date-code';
 import { type Answers, type Change, shownFields } from './form';
 import { ManyField } from './many-field';
-import { NumberCells, UnitSwitch } from './number-cells';
+import { NumberCells } from './number-cells';
 import { NumberKeys } from './number-keys';
 
 type Entries<F> = readonly (readonly [key: string, field: F])[];
@@ -17,8 +19,11 @@ type Props = {
   readonly last: Answers | undefined;
   readonly defects: readonly Option[];
   readonly preferences: Preferences;
-  /** Optional fields that are asked only on request are shown too. */
-  readonly all: boolean;
+  /** Optional fields that are asked only on request are shown too: every one, or only the choices that explain a finding. */
+  readonly all: boolean | 'choices';
+  /** What the rules say of it; it stands right below the figures, else below the answers. */
+  readonly verdict?: ReactNode;
+  readonly found?: boolean;
   /** Everything of this kind at once, for forms that are filled in rather than walked through. */
   readonly wide?: boolean;
   readonly change: (change: Change) => void;
@@ -45,57 +50,60 @@ export const isPlain = (fields: Entries<Field>, key: string): boolean => {
 };
 
 /** One kind's questions, laid out by its declaration alone. */
-export const Ask = ({ kind, answers, live, opened, last, defects, preferences, all, wide = false, change, focus, open }: Props) => {
+export const Ask = ({ kind, answers, live, opened, last, defects, preferences, all, verdict, found = false, wide = false, change, focus, open }: Props) => {
   const shown = shownFields(kind, answers);
-  const plain = shown.filter(([key]) => all || isPlain(shown, key));
+  const plain = shown.filter(([key, f]) => all === true || (all === 'choices' && f.type === 'choice') || isPlain(shown, key));
   const groups = numberGroups(plain);
   const liveField = shown.filter(isNumber).find(([key]) => key === live);
+  const liveCode = shown.find(([key, f]) => key === live && f.type === 'code');
   const others = plain.filter((e) => !isNumber(e));
+  if (wide)
+    return plain.map(([key, field]) => {
+      const group = groups.find(([first]) => first?.[0] === key);
+      if (group) return <NumberCells key={key} fields={group} answers={answers} live={live} preferences={preferences} focus={focus} change={change} />;
+      if (field.type === 'number') return null;
+      return (
+        <div className="ask" key={key}>
+          <FieldLabel field={field} />
+          <One field={field} id={key} answers={answers} last={last} defects={defects} opened={opened} wide change={change} open={open} focus={focus} />
+        </div>
+      );
+    });
   return (
     <>
       {groups.map((group) => (
         <NumberCells key={group[0]?.[0]} fields={group} answers={answers} live={live} preferences={preferences} focus={focus} change={change} />
       ))}
-      {liveField && !wide && <LiveKeys entry={liveField} answers={answers} preferences={preferences} change={change} />}
-      {(wide || !liveField) &&
+      {groups.length > 0 && verdict}
+      {liveField && <LiveKeys entry={liveField} change={change} />}
+      {liveCode && (
+        <DateCode verdict={verdict} found={found} id={liveCode[0]} field={liveCode[1]} answers={answers} press={(key) => change({ do: 'key', field: liveCode[0], key })} />
+      )}
+      {!(liveField || liveCode) &&
         others.map(([key, field]) => (
           <div className="ask" key={key}>
-            {needsLabel(field, others.length) && (
-              <p className="label">
-                {field.label}
-                {field.optional && field.type !== 'many' ? <small>, if you like</small> : ''}
-              </p>
-            )}
-            <One field={field} id={key} answers={answers} last={last} defects={defects} opened={opened} wide={wide} change={change} open={open} />
+            {needsLabel(field, others.length) && <FieldLabel field={field} />}
+            <One field={field} id={key} answers={answers} last={last} defects={defects} opened={opened} wide={false} change={change} open={open} focus={focus} />
           </div>
         ))}
+      {groups.length === 0 && !liveCode && verdict}
     </>
   );
 };
 
+const FieldLabel = ({ field }: { readonly field: Field }) => (
+  <p className="label">
+    {field.label}
+    {field.optional && field.type !== 'many' ? <small>, if you like</small> : ''}
+  </p>
+);
+
 const needsLabel = (field: Field, count: number): boolean =>
   (count > 1 && field.type !== 'many' && !('pictures' in field && field.pictures)) || field.type === 'text' || field.type === 'code' || field.type === 'day';
 
-export const LiveKeys = ({
-  entry: [key, field],
-  answers,
-  preferences,
-  change,
-}: {
-  readonly entry: readonly [string, NumberField];
-  readonly answers: Answers;
-  readonly preferences: Preferences;
-  readonly change: (change: Change) => void;
-}) => {
-  const raw = answers[key];
-  const unit = typeof raw === 'object' && 'unit' in raw ? raw.unit : usualUnit(field.quantity, preferences);
-  return (
-    <div className="low group">
-      <UnitSwitch field={field} unit={unit} choose={(u) => change({ do: 'unit', field: key, unit: u })} />
-      <NumberKeys label={field.label} signed={field.quantity === 'temperature'} press={(k) => change({ do: 'key', field: key, key: k })} />
-    </div>
-  );
-};
+export const LiveKeys = ({ entry: [key, field], change }: { readonly entry: readonly [string, NumberField]; readonly change: (change: Change) => void }) => (
+  <NumberKeys label={field.label} signed={field.quantity === 'temperature'} press={(k) => change({ do: 'key', field: key, key: k })} />
+);
 
 type OneProps = {
   readonly id: string;
@@ -107,11 +115,12 @@ type OneProps = {
   readonly wide: boolean;
   readonly change: (change: Change) => void;
   readonly open: (key: string | undefined) => void;
+  readonly focus: (key: string | undefined) => void;
 };
 
 const text = (answers: Answers, key: string): string => (typeof answers[key] === 'string' ? (answers[key] as string) : '');
 
-const One = ({ id, field, answers, last, defects, opened, wide, change, open }: OneProps) => {
+const One = ({ id, field, answers, last, defects, opened, wide, change, open, focus }: OneProps) => {
   switch (field.type) {
     case 'choice': {
       const chosen = text(answers, id) || undefined;

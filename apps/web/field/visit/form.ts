@@ -1,6 +1,6 @@
-import { askedFields, type Doubt, doubts, keepAsked, readBody } from '../../../../src/entries';
+import { askedFields, type Doubt, doubts, keepAsked, readBody, unitFor } from '../../../../src/entries';
 import type { AnyKind, Field } from '../../../../src/terms';
-import { accept, type CivilDay, type Preferences, type Refusal, type Result, readQuantity, type Typed, usualUnit } from '../../../../src/units';
+import { accept, type CivilDay, type Preferences, type Refusal, type Result, readQuantity, type Typed } from '../../../../src/units';
 
 /**
  * What a person has put into one kind's fields so far, before it is an entry: choices as ids, numbers as the very
@@ -33,11 +33,18 @@ const press = (text: string, key: string): string => {
   return text.length >= MOST_CHARACTERS ? text : `${text}${key}`;
 };
 
+/** A date code has three or four digits and nothing else. */
+const CODE_DIGITS = 4;
+const pressCode = (text: string, key: string): string | undefined => {
+  const next = key === ERASE ? text.slice(0, -1) : /^\d$/.test(key) ? `${text}${key}`.slice(0, CODE_DIGITS) : text;
+  return next === '' ? undefined : next;
+};
+
 const put = (answers: Answers, field: string, raw: Raw | undefined): Answers => (raw === undefined ? without(answers, field) : { ...answers, [field]: raw });
 
 const units = (kind: AnyKind, field: string, preferences: Preferences): string => {
   const declared: Field | undefined = kind.fields[field];
-  return declared?.type === 'number' ? usualUnit(declared.quantity, preferences) : '';
+  return declared?.type === 'number' ? unitFor(declared, preferences) : '';
 };
 
 /** The form after one touch. Fields that are no longer asked are taken out with the answer that had called for them. */
@@ -53,6 +60,7 @@ export const changed = (kind: AnyKind, answers: Answers, change: Change, prefere
         return put(answers, change.field, chosen.length === 0 ? undefined : chosen);
       }
       case 'key': {
+        if (kind.fields[change.field]?.type === 'code') return put(answers, change.field, pressCode(typeof now === 'string' ? now : '', change.key));
         const { text, unit } = numberOf(now, units(kind, change.field, preferences));
         const typed = press(text, change.key);
         return put(answers, change.field, typed === '' || typed === '-' ? (typed === '' ? undefined : { text: typed, unit }) : { text: typed, unit });

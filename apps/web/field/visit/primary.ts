@@ -2,7 +2,7 @@ import type { AnyKind, Field, Option } from '../../../../src/terms';
 import { type CivilDay, unitOf } from '../../../../src/units';
 import { isPlain } from './ask';
 import { type Answers, ready, shownFields } from './form';
-import type { Visit } from './visit';
+import { isTyped, type Visit } from './visit';
 
 /** What the large button says and does now. */
 export type Doing = {
@@ -63,11 +63,16 @@ const typing = (s: Situation, live: string): Doing => {
   if (state.state === 'complete' && !s.agreed) return doubtful(s, state.doubts[0]?.path ?? live);
   const next = partnerOf(s.kind, live, s.answers) ?? otherNumber(s.kind, live, s.answers);
   if (next !== undefined) return { does: 'focus', field: next, words: `Next: ${lower(s.kind.fields[next]?.label ?? next)}` };
-  if (state.state === 'unfinished' || (state.state === 'complete' && s.found && hasMore(s))) return { does: 'close-keys', words: 'Next: what goes with it', second: s.kind.title };
+  if (state.state === 'unfinished' || (state.state === 'complete' && s.found && hasMore(s)))
+    return { does: 'close-keys', words: `Next: ${lower(openChoice(s) ?? 'what goes with it')}`, second: s.kind.title };
   return { does: 'on', ...onward(s) };
 };
 
-const hasMore = ({ kind, answers }: Situation): boolean => shownFields(kind, answers).some(([key, f]) => f.type === 'choice' && answers[key] === undefined);
+/** The first choice that could still explain what was found. */
+const openChoice = ({ kind, answers }: Situation): string | undefined =>
+  shownFields(kind, answers).find(([key, f]) => f.type === 'choice' && answers[key] === undefined)?.[1].label;
+
+const hasMore = (s: Situation): boolean => openChoice(s) !== undefined;
 
 const doubtful = ({ answers, kind }: Situation, path: string): Doing => {
   const raw = answers[path];
@@ -85,7 +90,7 @@ export const primaryOf = (s: Situation): Doing => {
       if (before?.repeatable) return { does: 'same', words: 'Same as last round', second: `${before.words}, looked at today by ${by}` };
       const sound = soundOption(kind);
       if (sound) return { does: 'sound', words: sound.word, second: sound.line ?? 'nothing wrong' };
-      const first = shownFields(kind, answers).find(([, f]) => f.type === 'number');
+      const first = shownFields(kind, answers).find(([, f]) => isTyped(f));
       if (first) return { does: 'focus', field: first[0], words: `Type the ${lower(first[1].label)}` };
       return { does: 'on', words: 'Choose above', second: kind.title, disabled: true };
     }

@@ -37,14 +37,42 @@ export const StationCard = (props: Props) => {
   const station = stationById(overview.rig, step?.station);
   const view = useStation(overview.rig.id, step?.station ?? '');
   if (!step || !station) return <Gone {...props} />;
-  if (!view)
-    return (
-      <Frame cells={[`${index + 1} of ${round.steps.length}`]} record={overview.record}>
-        <p>One moment.</p>
-      </Frame>
-    );
+  if (!view) return <Opening {...props} step={step} station={station} />;
   return <Card key={`${round.id} ${step.station} ${step.side}`} {...props} step={step} station={station} view={view} />;
 };
+
+/** The head stands at once; the fields follow when the place's history has come from the worker. */
+const Opening = ({ overview, round, index, step, station }: Props & Pick<Full, 'step' | 'station'>) => (
+  <Frame
+    cells={[<StopCell key="n" overview={overview} round={round} index={index} />, leftWords(round)]}
+    back={{ to: href('rig', overview.rig.id), name: 'Stop here, go on later' }}
+    record={overview.record}
+    under={<StitchLine steps={round.steps} at={index} />}
+    dock={
+      <>
+        <Primary words="One moment" disabled />
+        <Cell disabled>Could not see it</Cell>
+        <Cell undo disabled>
+          <UndoSign /> Undo
+        </Cell>
+      </>
+    }
+  >
+    <div className="station-head">
+      <div>
+        <h1>{station.name}</h1>
+        <p>{whereWords(overview.rig, station, step.side)}</p>
+      </div>
+      <Locator rig={overview.rig} station={station} side={step.side} />
+    </div>
+  </Frame>
+);
+
+const StopCell = ({ overview, round, index }: Pick<Props, 'overview' | 'round' | 'index'>) => (
+  <a className="plain" href={href('rig', overview.rig.id, 'round', 'list')} aria-label={`Stop ${index + 1} of ${round.steps.length}. Show all stops`}>
+    {index + 1} of {round.steps.length}
+  </a>
+);
 
 const Gone = ({ overview, round, index, onward }: Props) => (
   <Frame cells={[`${index + 1} of ${round.steps.length}`]} record={overview.record} dock={<Primary words="Go on" act={() => onward(index)} />}>
@@ -69,6 +97,8 @@ const Card = ({ overview, round, index, toStep, onward, step, station, view }: F
   const [sheet, setSheet] = useState<'more' | 'not-seen'>();
   const [added, setAdded] = useState<readonly string[]>([]);
   const [all, setAll] = useState(false);
+  /** While an answer is being written nothing else can be pressed by haste. */
+  const [busy, setBusy] = useState(false);
 
   const offered = useMemo(() => asksAt(station, step.side, round.form, answeredKinds(view, step.side, round)), [station, step.side, round, view]);
   const asks = useMemo(() => [...offered.asks, ...offered.also.filter((k) => added.includes(k.id))], [offered, added]);
@@ -87,10 +117,16 @@ const Card = ({ overview, round, index, toStep, onward, step, station, view }: F
 
   /** After a kind is kept: the next kind of this station, or the next station. */
   const goOn = async (): Promise<void> => {
-    if (!visit || !(await controls.keep())) return;
-    const next = nextKind(visit, asks);
-    if (next) controls.turnTo(next);
-    else await walkOn();
+    if (!visit || busy) return;
+    setBusy(true);
+    try {
+      if (!(await controls.keep())) return;
+      const next = nextKind(visit, asks);
+      if (next) controls.turnTo(next);
+      else await walkOn();
+    } finally {
+      setBusy(false);
+    }
   };
 
   const sameAsLast = (kind: AnyKind): void => {
@@ -123,7 +159,7 @@ const Card = ({ overview, round, index, toStep, onward, step, station, view }: F
       : undefined;
 
   const press = (): void => {
-    if (!doing || !visit || !active || doing.disabled) return;
+    if (!doing || !visit || !active || doing.disabled || busy) return;
     switch (doing.does) {
       case 'same':
         sameAsLast(active);
@@ -176,6 +212,7 @@ const Card = ({ overview, round, index, toStep, onward, step, station, view }: F
   };
 
   const notSeen = async (reason: string, note: string): Promise<void> => {
+    if (!(await controls.leave())) return;
     try {
       const [entry] = await session.keep([
         {
@@ -233,28 +270,28 @@ const Card = ({ overview, round, index, toStep, onward, step, station, view }: F
 
   const state = active && visit ? ready(active, answersOf(visit, active.id)) : undefined;
   const keysOpen = visit?.live !== undefined;
+  const typingCode = visit?.live !== undefined && active?.fields[visit.live]?.type === 'code';
   return (
     <Frame
-      cells={[
-        <a key="n" className="plain" href={href('rig', rig.id, 'round', 'list')} aria-label={`Stop ${index + 1} of ${round.steps.length}. Show all stops`}>
-          {index + 1} of {round.steps.length}
-        </a>,
-        leftWords(round),
-      ]}
+      cells={[<StopCell key="n" overview={overview} round={round} index={index} />, leftWords(round)]}
       back={{ to: href('rig', rig.id), name: 'Stop here, go on later' }}
       record={record}
       under={<StitchLine steps={round.steps} at={index} />}
       dock={
         <>
-          <Primary words={doing?.words ?? 'One moment'} second={doing?.second} act={press} disabled={doing === undefined || doing.disabled === true} />
-          {anyGiven ? <Cell act={() => setSheet('more')}>Note or more</Cell> : <Cell act={() => setSheet('not-seen')}>Could not see it</Cell>}
+          {busy ? (
+            <Primary words="Keeping it" second={station.name} />
+          ) : (
+            <Primary words={doing?.words ?? 'One moment'} second={doing?.second} act={press} disabled={doing === undefined || doing.disabled === true} />
+          )}
+          {anyGiven && given ? <Cell act={() => setSheet('more')}>Note or more</Cell> : <Cell act={() => setSheet('not-seen')}>Could not see it</Cell>}
           <Cell undo act={() => void undo()} disabled={!given && !last} spoken={undoSpoken}>
             <UndoSign /> {undoWords}
           </Cell>
         </>
       }
     >
-      <div className="station-head">
+      <div className={keysOpen && (verdict.length > 0 || typingCode) ? 'station-head tight' : 'station-head'}>
         <div>
           <PageTitle id={`${step.station} ${step.side}`} title={`${index + 1} of ${round.steps.length}, ${station.name}`}>
             {station.name}
@@ -267,7 +304,7 @@ const Card = ({ overview, round, index, toStep, onward, step, station, view }: F
       {!keysOpen && (
         <PhotoPair last={before && { day: before.day, words: before.words, photo: before.photo }} photos={visit?.photos ?? []} name={station.name} add={controls.photo} />
       )}
-      {visit && asks.filter((k) => k !== active && visit.kept[k.id]).map((k) => <DoneRow key={k.id} kind={k} visit={visit} open={() => controls.turnTo(k)} />)}
+      {visit && !keysOpen && asks.filter((k) => k !== active && visit.kept[k.id]).map((k) => <DoneRow key={k.id} kind={k} visit={visit} open={() => controls.turnTo(k)} />)}
       {asks.length > 1 && active && (
         <h2>
           {active.title}
@@ -287,7 +324,9 @@ const Card = ({ overview, round, index, toStep, onward, step, station, view }: F
             last={before && formOf(active, before.body)}
             defects={view.defects}
             preferences={settings}
-            all={all || verdict.length > 0}
+            all={all || verdict.length > 0 ? 'choices' : false}
+            found={verdict.length > 0}
+            verdict={<Verdict findings={verdict} brief={keysOpen} />}
             change={(what) => choose(active, what)}
             focus={(live) => controls.look({ live })}
             open={(opened) => controls.look({ opened })}
@@ -300,7 +339,6 @@ const Card = ({ overview, round, index, toStep, onward, step, station, view }: F
         </p>
       )}
       {state?.state === 'complete' && !agreedTo(visit as NonNullable<typeof visit>, active as AnyKind) && <p className="refusal">{state.doubts[0]?.sentence}</p>}
-      <Verdict findings={verdict} />
       {sheet === 'more' && visit && active && (
         <MoreSheet
           kind={active}
@@ -335,7 +373,7 @@ const DoneRow = ({ kind, visit, open }: { readonly kind: AnyKind; readonly visit
   );
 };
 
-const hasNumbersOpen = (kind: AnyKind, live: string | undefined): boolean => live !== undefined && kind.fields[live]?.type === 'number';
+const hasNumbersOpen = (kind: AnyKind, live: string | undefined): boolean => live !== undefined && live in kind.fields;
 
 type Before = { readonly body: Readonly<Record<string, unknown>>; readonly words: string; readonly day: string; readonly photo: string | undefined };
 

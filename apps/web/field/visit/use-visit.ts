@@ -40,7 +40,14 @@ const already = ({ view, round, step }: Pick<At, 'view' | 'round' | 'step'>): Pi
   };
 };
 
-export const draftName = (rig: RigId): string => `visit ${rig}`;
+/** A date code of three digits may be an old one or a new one that is still being typed: no verdict before the person goes on. */
+const WHOLE_CODE = 4;
+const halfTyped = ({ live, active, forms }: Visit): boolean => {
+  const raw = live === undefined ? undefined : forms[active]?.[live];
+  return typeof raw === 'string' && raw.length < WHOLE_CODE;
+};
+
+const draftName = (rig: RigId, step: RoundStep): string => `${rig}/visit/${step.station}/${step.side}`;
 
 /**
  * Drives one stop: every touch is saved as a draft, every complete answer becomes an entry, and the verdict follows
@@ -53,6 +60,8 @@ export const useVisit = ({ rig, round, step, stationName, view, asks }: At) => {
   const [verdict, setVerdict] = useState<readonly Finding[]>([]);
   const latest = useRef<Visit>(undefined);
   const queue = useRef<Promise<unknown>>(Promise.resolve());
+  const name = draftName(rig, step);
+  const over = useRef(false);
   const by = useCallback(() => ({ rig, by: byOf(settings), now: nowText(), ms: Date.now() }), [rig, settings]);
 
   const show = useCallback((next: Visit) => {
@@ -64,7 +73,7 @@ export const useVisit = ({ rig, round, step, stationName, view, asks }: At) => {
   useEffect(() => {
     let gone = false;
     const at = { station: step.station, side: step.side, round: round?.id, began: Date.now() };
-    session.draft(draftName(rig)).then(
+    session.draft(name).then(
       (saved) => {
         if (!gone) show(restored(saved, at) ?? startVisit(at, asks, already({ view, round, step })));
       },
@@ -80,9 +89,10 @@ export const useVisit = ({ rig, round, step, stationName, view, asks }: At) => {
   /** One draft after the other, in the order of the touches. */
   const save = useCallback(
     (next: Visit | undefined) => {
-      queue.current = queue.current.then(() => session.saveDraft(draftName(rig), next)).catch((cause: unknown) => reportTrouble(keepTrouble(cause)));
+      over.current = next === undefined;
+      queue.current = queue.current.then(() => session.saveDraft(name, next)).catch((cause: unknown) => reportTrouble(keepTrouble(cause)));
     },
-    [session, rig],
+    [session, name],
   );
 
   const put = useCallback(
@@ -108,7 +118,7 @@ export const useVisit = ({ rig, round, step, stationName, view, asks }: At) => {
         const entry = entries.at(-1);
         if (!entry || !latest.current) return true;
         show(wasKept(latest.current, kind.id, entry.id, holds));
-        await session.saveDraft(draftName(rig), latest.current);
+        if (!over.current) await session.saveDraft(name, latest.current);
         troubleOver('storage');
         rememberKept({ rig, entry: entry.id, kind: kind.id, station: step.station, side: step.side, words: stationName });
         announce(`Kept: ${stationName}.`);
@@ -122,7 +132,7 @@ export const useVisit = ({ rig, round, step, stationName, view, asks }: At) => {
     const done = queue.current.then(write);
     queue.current = done.catch(() => undefined);
     return done;
-  }, [session, rig, asks, by, show, step.station, step.side, stationName]);
+  }, [session, rig, name, asks, by, show, step.station, step.side, stationName]);
 
   const change = useCallback(
     (kind: AnyKind, what: Change): Visit | undefined => {
@@ -156,6 +166,11 @@ export const useVisit = ({ rig, round, step, stationName, view, asks }: At) => {
     return kept;
   }, [keep, save]);
 
+  // Whoever walks away by another door leaves nothing behind: what is complete is written then too.
+  const last = useRef(keep);
+  last.current = keep;
+  useEffect(() => () => void last.current(), []);
+
   // What is complete is written when the page is put away: by a call, the camera or the lock button.
   useEffect(() => {
     const away = (): void => {
@@ -165,7 +180,17 @@ export const useVisit = ({ rig, round, step, stationName, view, asks }: At) => {
     return () => document.removeEventListener('visibilitychange', away);
   }, [keep]);
 
-  const judged = useMemo(() => (visit ? toJudge(visit, asks, { rig, by: '', now: nowText(), ms: visit.began }) : []), [visit, asks, rig]);
+  const judged = useMemo(
+    () =>
+      visit && !halfTyped(visit)
+        ? toJudge(
+            visit,
+            asks.filter((k) => k.id === visit.active),
+            { rig, by: '', now: nowText(), ms: visit.began },
+          )
+        : [],
+    [visit, asks, rig],
+  );
   const question = JSON.stringify(judged.map((d) => [d.kind, d.body, d.concerns]));
   // biome-ignore lint/correctness/useExhaustiveDependencies: `question` names everything that is asked
   useEffect(() => {

@@ -5,11 +5,17 @@ import { MarkSign } from '../../shared/mark-sign';
 const MOST_REASONS = 2;
 
 /** What the rules say of the answer: mark, word, and the reasons. It comes with the touch that decides it. */
-export const Verdict = ({ findings }: { readonly findings: readonly Finding[] }) => {
+export const Verdict = ({
+  findings,
+  brief = false,
+}: {
+  readonly findings: readonly Finding[] /** The keys need the room: the reason is cut to two lines. */;
+  readonly brief?: boolean;
+}) => {
   const [worst, ...others] = findings;
   if (!worst) return null;
   return (
-    <section className="verdict" aria-label="Verdict">
+    <section className={brief ? 'verdict brief' : 'verdict'} aria-label="Verdict">
       <MarkSign mark={worst.urgency} who={worst.who} />
       <div>
         <h2>
@@ -21,8 +27,8 @@ export const Verdict = ({ findings }: { readonly findings: readonly Finding[] })
             .map((b) => sentence(b.text))
             .join(' ')}
         </p>
-        {worst.who === 'professional' && <p>For a professional.</p>}
-        {others.length > 0 && <p>Also: {others.map((f) => lowerFirst(f.title)).join(', ')}.</p>}
+        {worst.who === 'professional' && !brief && <p>For a professional.</p>}
+        {others.length > 0 && !brief && <p>Also: {others.map((f) => lowerFirst(f.title)).join(', ')}.</p>}
       </div>
     </section>
   );

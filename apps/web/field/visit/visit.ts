@@ -1,4 +1,4 @@
-import type { AnyKind, Draft, EntryId, PhotoRef, RigId, Side, StationId } from '../../../../src/terms';
+import type { AnyKind, Draft, EntryId, Field, PhotoRef, RigId, Side, StationId } from '../../../../src/terms';
 import type { Preferences } from '../../../../src/units';
 import { type Answers, type Change, changed, type Ready, ready, saysSound, shownFields } from './form';
 
@@ -27,9 +27,12 @@ export type Visit = {
   readonly opened: string | undefined;
 };
 
+/** Numbers and date codes are typed on the keys. */
+export const isTyped = (field: Field): boolean => field.type === 'number' || (field.type === 'code' && field.code === 'tyre-date');
+
 const firstNumber = (kind: AnyKind, answers: Answers): string | undefined => {
   const [first] = shownFields(kind, answers);
-  return first?.[1].type === 'number' && answers[first[0]] === undefined ? first[0] : undefined;
+  return first && isTyped(first[1]) && answers[first[0]] === undefined ? first[0] : undefined;
 };
 
 export const startVisit = (

@@ -1,4 +1,5 @@
 import { roundEnded } from '../../../../src/entries';
+import type { Plan } from '../../../../src/plan';
 import { WHOLE_RIG } from '../../../../src/terms';
 import type { Overview, RoundStep, RoundView } from '../../session/session';
 import { useSession } from '../../session/use-session';
@@ -114,9 +115,27 @@ export const RoundFinished = ({ overview, round }: { readonly overview: Overview
       {without.length > 0 && (
         <section>
           <h2>Not seen is not sound</h2>
-          <p>{without.map((s) => `${stationById(rig, s.station)?.name ?? s.station}: ${s.answered === 'no' ? 'not reached' : 'not seen'}`).join('. ')}.</p>
+          <ul className="plain-list">
+            {without.slice(0, MOST_NAMED).map((s) => (
+              <li key={`${s.station} ${s.side}`}>
+                <b>{stationById(rig, s.station)?.name ?? s.station}</b>: {s.answered === 'no' ? 'not reached' : reasonOf(plan, s.station)}
+              </li>
+            ))}
+            {without.length > MOST_NAMED && <li>And {without.length - MOST_NAMED} more: see all stops.</li>}
+          </ul>
         </section>
       )}
     </Frame>
   );
+};
+
+const MOST_NAMED = 8;
+
+/** The reason after its colon; the plan says it whole. */
+const reasonOf = (plan: Plan, station: string): string => {
+  const text = plan.not_seen.find((n) => n.station === station)?.because.text ?? 'not seen';
+  return text
+    .slice(text.indexOf(': ') + 1)
+    .trim()
+    .replace(/\.$/, '');
 };

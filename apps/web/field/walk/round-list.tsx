@@ -1,3 +1,5 @@
+import type { Rig } from '../../../../src/rig';
+import type { Side, Station } from '../../../../src/terms';
 import type { Overview, RoundStep, RoundView } from '../../session/session';
 import { MarkSign } from '../../shared/mark-sign';
 import { PageTitle } from '../../shared/page-title';
@@ -58,7 +60,7 @@ export const RoundList = ({ overview, round }: { readonly overview: Overview; re
                       <b>
                         {index + 1} {station?.name ?? step.station}
                       </b>
-                      {station ? whereWords(rig, station, step.side) : ''}
+                      {station ? whereBeside(rig, station, step.side) : ''}
                     </span>
                     <span className="end">{STATE[step.answered]}</span>
                   </a>
@@ -70,4 +72,10 @@ export const RoundList = ({ overview, round }: { readonly overview: Overview; re
       ))}
     </Frame>
   );
+};
+
+/** The group says from where; only what it does not say stands under the name. */
+const whereBeside = (rig: Rig, station: Station, side: Side): string => {
+  const words = whereWords(rig, station, side);
+  return words.startsWith('From') ? '' : words;
 };

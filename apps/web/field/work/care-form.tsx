@@ -32,7 +32,7 @@ export const CareForm = ({ overview, job }: { readonly overview: Overview; reado
   const [live, setLive] = useState<string>();
   const [keeping, setKeeping] = useState(false);
   const [agreed, setAgreed] = useState('');
-  const draft = `care ${rig.id} ${job.id}`;
+  const draft = `${rig.id}/care/${job.id}`;
 
   useEffect(() => {
     session.draft(draft).then(
@@ -75,7 +75,7 @@ export const CareForm = ({ overview, job }: { readonly overview: Overview; reado
     try {
       await session.keep([entry]);
       await session.saveDraft(draft, undefined);
-      await session.saveDraft(`job ${rig.id} ${job.id}`, undefined);
+      await session.saveDraft(`${rig.id}/job/${job.id}`, undefined);
       announce(`Kept: ${kind.title.toLowerCase()}.`);
       go(href('rig', rig.id, 'plan'));
     } catch (cause) {
@@ -145,7 +145,7 @@ export const CareForm = ({ overview, job }: { readonly overview: Overview; reado
       {liveEntry && (
         <Over label={liveEntry[1].label} close={() => setLive(undefined)}>
           <NumberCells fields={[liveEntry]} answers={held.answers} live={live} preferences={settings} focus={() => undefined} change={change} />
-          <LiveKeys entry={liveEntry} answers={held.answers} preferences={settings} change={change} />
+          <LiveKeys entry={liveEntry} change={change} />
           <Primary words="Done" act={() => setLive(undefined)} />
         </Over>
       )}

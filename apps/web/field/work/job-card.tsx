@@ -36,7 +36,7 @@ const JobGone = ({ overview }: { readonly overview: Overview }) => (
 const Steps = ({ overview, job }: { readonly overview: Overview; readonly job: Job }) => {
   const { rig, plan, record } = overview;
   const session = useSession();
-  const draft = `job ${rig.id} ${job.id}`;
+  const draft = `${rig.id}/job/${job.id}`;
   const [done, setDone] = useState(0);
   useEffect(() => {
     session.draft(draft).then(
@@ -88,7 +88,10 @@ const Steps = ({ overview, job }: { readonly overview: Overview; readonly job: J
           <PageTitle id={job.id} title={job.title}>
             {job.title}
           </PageTitle>
-          <p>{becauseOf(plan, job)}</p>
+          <p>
+            {station ? `${station.name}. ` : ''}
+            {becauseOf(plan, job)}
+          </p>
         </div>
       </section>
       {job.cautions.map((c) => {

@@ -4,7 +4,7 @@ import { showDay } from '../../../../src/units';
 import type { Overview } from '../../session/session';
 import { MarkSign } from '../../shared/mark-sign';
 import { PageTitle } from '../../shared/page-title';
-import { stationById, whereWords } from '../../shared/rig-words';
+import { stationById } from '../../shared/rig-words';
 import { href } from '../../shared/route';
 import { Cell, Frame, Primary } from '../frame';
 import { readyHead } from '../ready-words';
@@ -94,14 +94,14 @@ const JobRow = ({ job, overview, number }: { readonly job: Job; readonly overvie
   const station = stationById(rig, job.station);
   return (
     <li>
-      <a href={href('rig', rig.id, 'job', job.id)}>
+      <a className="job-row" href={href('rig', rig.id, 'job', job.id)}>
         <b className="number">{number}</b>
-        <span>
-          <b>{job.title}</b>
-          {station && !job.title.includes(station.name) ? `${station.name}, ${whereWords(rig, station, 'outside').toLowerCase()}. ` : ''}
+        <b>{job.title}</b>
+        <span className="end">{job.who === 'professional' ? 'shop' : job.minutes ? minutesWords(job.minutes) : ''}</span>
+        <span className="why">
+          {station ? `${station.name}. ` : ''}
           {becauseOf(plan, job)}
         </span>
-        <span className="end">{job.who === 'professional' ? <span className="shop">shop</span> : job.minutes ? minutesWords(job.minutes) : ''}</span>
       </a>
     </li>
   );

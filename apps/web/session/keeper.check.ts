@@ -1,0 +1,148 @@
+import { describe, expect, it } from 'vitest';
+import { memoryPhotos, memoryStore } from '../../../src/adapters/memory-store';
+import { asksAt, soundBody } from '../../../src/entries';
+import { uuidV7 } from '../../../src/logbook';
+import type { Answers } from '../../../src/rig';
+import type { Draft } from '../../../src/terms';
+import { keeper } from './keeper';
+import { lazyFiles } from './lazy-files';
+import type { Overview, Session } from './session';
+
+/**
+ * The session as the worker runs it, on a store in memory: a rig is drawn, walked and planned, taken back, judged before
+ * it is kept, copied to another device and brought back. No outside source; what is checked is that every room is joined
+ * to the next as the contract in session.ts says.
+ */
+const session = (): Session => {
+  let tick = 0;
+  let chance = 1;
+  const now = (): string => {
+    tick += 1;
+    return `2026-09-19T10:${String(Math.floor(tick / 60) % 60).padStart(2, '0')}:${String(tick % 60).padStart(2, '0')}-04:00`;
+  };
+  const random = (bytes: number): Uint8Array => {
+    chance = (chance * 48271) % 2147483647;
+    return Uint8Array.from({ length: bytes }, (_, i) => (chance >> (i % 4)) & 255);
+  };
+  const held = new Map<string, unknown>();
+  const copied = new Map<string, number>();
+  const store = memoryStore({ stamp: { now, random }, device: uuidV7(chance, random(10)) });
+  return keeper({
+    store,
+    photoStore: memoryPhotos(),
+    drafts: { get: async (name) => held.get(name), put: async (name, value) => void (value === undefined ? held.delete(name) : held.set(name, value)) },
+    copies: {
+      mark: async (rig) => void copied.set(rig, (await store.lines(rig)).length),
+      of: async (rig) => {
+        const at = copied.get(rig);
+        const only_here = (await store.lines(rig)).length - (at ?? 0);
+        return at === undefined ? { only_here } : { only_here, at: '2026-09-19' };
+      },
+    },
+    files: lazyFiles,
+    photos: { keep: async () => Promise.reject(new Error('no camera here')) },
+    now,
+    newId: () => uuidV7(tick, random(10)),
+    watch: () => undefined,
+    trouble: () => undefined,
+    storage: async () => ({ persisted: undefined, used_bytes: 0, room_bytes: 0 }),
+  });
+};
+
+const ANSWERS: Answers = { kind: 'travel-trailer', name: 'Heron', skin: 'fibreglass', construction: 'bonded', roof: 'epdm', year: 2014 };
+const BY = 'Dana';
+
+const drawn = async (): Promise<{ readonly s: Session; readonly rig: string }> => {
+  const s = session();
+  return { s, rig: await s.newRig(ANSWERS, BY) };
+};
+
+const observed = (rig: string, station: string, kind: string, body: unknown, round?: string): Draft => {
+  const version = { 'seal-grade': 2, 'tyre-pressure': 2 }[kind] ?? 1;
+  return { rig, kind, version, observed_at: '2026-09-19T11:00:00-04:00', by: BY, place: { at: 'station', station, side: 'outside' }, body, ...(round === undefined ? {} : { round }) };
+};
+
+const aSeal = ({ rig }: Overview): string => rig.stations.find((st) => asksAt(st, 'outside').asks[0]?.id === 'seal-grade' && st.face === 'roof')?.id ?? '';
+
+describe('the session', () => {
+  it('draws a rig, and says of the record only what is kept', async () => {
+    const { s, rig } = await drawn();
+    const [line] = await s.rigs();
+    const view = await s.overview(rig);
+    expect(line).toMatchObject({ id: rig, name: 'Heron', demo: false, open: 0 });
+    expect(view.rig.stations.length).toBeGreaterThan(60);
+    expect(view.record).toEqual({ state: 'not-copied', count: 2, words: 'All kept, not copied yet' });
+    expect(view.plan.ready.answer).toBe('not-known');
+  });
+
+  it('judges an answer before it is kept, writes nothing by that, and says the same once it is kept', async () => {
+    const { s, rig } = await drawn();
+    const seal = aSeal(await s.overview(rig));
+    const draft = observed(rig, seal, 'seal-grade', { grade: 'S4', defects: ['edge-lifts'] });
+    const before = await s.judge(rig, [draft]);
+    expect(before.findings[0]).toMatchObject({ station: seal });
+    expect((await s.overview(rig)).entries).toBe(2);
+    await s.keep([draft]);
+    const after = await s.overview(rig);
+    expect(after.plan.findings.map((f) => [f.rule, f.urgency])).toEqual(before.findings.map((f) => [f.rule, f.urgency]));
+    expect(after.marks[seal]).toBe(before.findings[0]?.urgency);
+  });
+
+  it('walks a whole round of sound answers and ends it; undo opens the last stop again', async () => {
+    const { s, rig } = await drawn();
+    const { rig: drawing } = await s.overview(rig);
+    const stops = await s.stops(rig, 'full');
+    const [begun] = await s.keep([
+      { rig, kind: 'round-begun', version: 1, observed_at: '2026-09-19T10:00:00-04:00', by: BY, place: { at: 'rig' }, body: { form: 'full', steps: stops.map(({ station, side }) => ({ station, side })) } },
+    ]);
+    let last = '';
+    for (const stop of stops) {
+      const station = drawing.stations.find((st) => st.id === stop.station);
+      if (!station) continue;
+      for (const kind of asksAt(station, stop.side).asks) {
+        const body = soundBody(kind);
+        const place = { at: 'station', station: stop.station, side: stop.side } as const;
+        const common = { rig, observed_at: '2026-09-19T10:30:00-04:00', by: BY, place, round: begun?.id ?? '', spent_s: 20 };
+        const [entry] = await s.keep([body ? { ...common, kind: kind.id, version: kind.version, body } : { ...common, kind: 'could-not-see', version: 1, body: { reason: 'dark-or-dirty' } }]);
+        last = entry?.id ?? '';
+      }
+    }
+    const round = (await s.overview(rig)).round;
+    expect(round?.steps.filter((st) => st.answered === 'no')).toEqual([]);
+    await s.undo(rig, last, BY);
+    const open = (await s.overview(rig)).round;
+    expect(open?.steps.filter((st) => st.answered === 'no')).toHaveLength(1);
+    expect(open?.steps[open.at]?.answered).toBe('no');
+  });
+
+  it('a copy carries everything to another device, and a second time brings nothing new', async () => {
+    const { s, rig } = await drawn();
+    await s.keep([observed(rig, aSeal(await s.overview(rig)), 'seal-grade', { grade: 'S3' })]);
+    const plan = await s.exportPlan(rig, (await s.overview(rig)).plan.on);
+    const archive = await s.exportArchive(rig);
+    expect((await s.overview(rig)).record.state).toBe('kept');
+    const other = session();
+    expect(await other.importFile(archive.name, archive.bytes)).toMatchObject({ taken: 3, known: 0, refused: [] });
+    expect(await other.importFile(archive.name, archive.bytes)).toMatchObject({ taken: 0, known: 3 });
+    expect((await other.exportPlan(rig, (await other.overview(rig)).plan.on)).text).toBe(plan.text);
+  });
+
+  it('a file that was cut is taken in as far as it goes, and the person is told', async () => {
+    const { s, rig } = await drawn();
+    const { text } = await s.exportLogbook(rig);
+    const cut = await session().importFile('cut.jsonl', new TextEncoder().encode(text.slice(0, text.length / 2)));
+    expect(cut.words).not.toBe('');
+    expect(cut.taken + cut.refused.length).toBeGreaterThan(0);
+    const whole = await session().importFile('whole.jsonl', new TextEncoder().encode(text));
+    expect(whole).toMatchObject({ taken: 2, refused: [], words: '2 entries were taken in.' });
+  });
+
+  it('the sample comes with one call and goes with one', async () => {
+    const s = session();
+    const rig = await s.loadDemo();
+    expect(await s.rigs()).toMatchObject([{ id: rig, demo: true }]);
+    expect((await s.overview(rig)).entries).toBeGreaterThan(100);
+    await s.forget(rig);
+    expect(await s.rigs()).toEqual([]);
+  });
+});
