@@ -2,6 +2,7 @@ export * from './face-drawing';
 export * from './frame';
 export { type GradeHistory, type GradeLook, gradePlot } from './grade-plot';
 export * from './ink';
+export * from './locator';
 export * from './marks';
 export * from './net';
 export { drawingOf, partDrawings } from './parts';

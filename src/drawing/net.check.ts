@@ -56,10 +56,12 @@ describe.each(KINDS)('the net of a %s', (kind) => {
     // Walls are read with x rearward and y up; from outside, x runs right on the road wall and left on the curb wall.
     const handed: Readonly<Record<string, number>> = { roof: -1, road: -1, curb: 1, front: 1, rear: -1 };
     for (const [id, sign] of Object.entries(handed)) expect(determinant(frameFor(net, id) ?? frameAlone(rig, id, 'outside'))).toBe(sign);
-    for (const face of rig.faces.filter((f) => f.slide !== undefined && !f.id.endsWith('-under'))) {
-      const frame = frameFor(net, face.id);
-      if (frame) expect([face.id, determinant(frame)]).toEqual([face.id, determinant(frameAlone(rig, face.id, 'outside'))]);
-    }
+    for (const frame of net.frames) expect([frame.face, determinant(frame)]).toEqual([frame.face, determinant(frameAlone(rig, frame.face, 'outside'))]);
+  });
+
+  it('stands every wall upright when it is drawn alone, inside and outside', () => {
+    for (const f of rig.faces.filter((x) => !['roof', 'under', 'tongue'].includes(x.id) && !/-(top|under)$/.test(x.id)))
+      for (const side of ['outside', 'inside'] as const) expect(frameAlone(rig, f.id, side).across).toEqual([0, -1]);
   });
 
   it('draws the inside as the mirror image of the outside', () => {

@@ -3,7 +3,7 @@ import { kinds } from '../entries';
 import type { Field } from '../terms';
 import { civilDay } from '../units';
 import { gradePlot } from './grade-plot';
-import { choicePicture, dateCodePicture, ladderPicture } from './pictures';
+import { choicePicture, compass, dateCodePicture, ladderPicture } from './pictures';
 import type { Primitive } from './primitives';
 import { timePlot } from './time-plot';
 import { linesOf, widthOf } from './type-width';
@@ -47,6 +47,20 @@ describe('the other pictures', () => {
     const foot = d.primitives.find((p) => p.form === 'path' && p.ink === 'dimension');
     const [a, , b] = foot?.form === 'path' ? (foot.d.match(/-?[\d.]+/g) ?? []).map(Number) : [];
     expect((b ?? 0) - (a ?? 0)).toBeCloseTo(0.7, 4);
+  });
+});
+
+describe('the compass', () => {
+  it('puts north where it is when the nose lies to the left of the page', () => {
+    // Nose north: north is left. Nose east: the rig's left hand is north, and on the page that is below. By geometry.
+    const north = (heading: number): readonly [number, number] => {
+      const n = compass(heading).primitives.find((p) => p.form === 'text' && p.text === 'N');
+      return n?.form === 'text' ? [Math.sign(Math.round(n.x - 64)) + 0, Math.sign(Math.round(n.y - 4 - 64)) + 0] : [0, 0];
+    };
+    expect(north(0)).toEqual([-1, 0]);
+    expect(north(Math.PI / 2)).toEqual([0, 1]);
+    expect(north(Math.PI)).toEqual([1, 0]);
+    expect(north((3 * Math.PI) / 2)).toEqual([0, -1]);
   });
 });
 

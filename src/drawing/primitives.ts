@@ -23,6 +23,10 @@ export const INKS = [
   'host',
   'tyre',
   'hub',
+  // the rig at a small scale
+  'coarse-face',
+  'coarse-line',
+  'coarse-seam',
   // laid over it
   'dimension',
   'tick-end',

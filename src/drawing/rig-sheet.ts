@@ -1,6 +1,7 @@
 import type { Rig } from '../rig';
 import type { FaceId, Station, StationId } from '../terms';
 import type { Preferences } from '../units';
+import { atScale } from './coarse';
 import { around, type Bounds, boundsOf, boundsOn, type Frame, faceToSheet, ontoSheet, shifted } from './frame';
 import { US } from './length-words';
 import { frameFor, type Net, netOf, undersideOf } from './net';
@@ -150,22 +151,25 @@ export const rigSheet = (rig: Rig, marks: SheetMarks = NO_MARKS, options: SheetO
     height: sheet.bounds.y1,
     title: below ? `${rig.name}: underside and hitch, seen from below, nose to the left` : `${rig.name} unfolded: roof in the middle, nose to the left`,
     px,
-    primitives: [
-      ...net.frames.filter((f) => f.face === 'road' || f.face === 'curb').flatMap((f) => undercarriage(rig, f)),
-      ...net.frames.flatMap((f) => {
-        const face = faceOf(rig, f.face);
-        return face && f.face !== 'tongue' ? [drawFace(face, f)] : [];
-      }),
-      ...(below && under ? axlesFromBelow(rig, under) : []),
-      ...here.flatMap((s) => {
-        const frame = frameFor(net, s.face);
-        return frame ? [stationGroup(rig, s, frame, px, marks.known[s.id], ontoFace)] : [];
-      }),
-      ...(names ? (below ? undersideNames(sheet) : netNames(sheet)) : []),
-      ...(names && !below && (options.dimensions ?? true) !== false ? netDimensions(sheet, options.preferences ?? US, options.dimensions === 'scale') : []),
-      ...selection(sheet, options.selected),
-      ...quiet,
-      ...numbered,
-    ],
+    primitives: atScale(
+      [
+        ...net.frames.filter((f) => f.face === 'road' || f.face === 'curb').flatMap((f) => undercarriage(rig, f)),
+        ...net.frames.flatMap((f) => {
+          const face = faceOf(rig, f.face);
+          return face && f.face !== 'tongue' ? [drawFace(face, f)] : [];
+        }),
+        ...(below && under ? axlesFromBelow(rig, under) : []),
+        ...here.flatMap((s) => {
+          const frame = frameFor(net, s.face);
+          return frame ? [stationGroup(rig, s, frame, px, marks.known[s.id], ontoFace)] : [];
+        }),
+        ...(names ? (below ? undersideNames(sheet) : netNames(sheet)) : []),
+        ...(names && !below && (options.dimensions ?? true) !== false ? netDimensions(sheet, options.preferences ?? US, options.dimensions === 'scale') : []),
+        ...selection(sheet, options.selected),
+        ...quiet,
+        ...numbered,
+      ],
+      px,
+    ),
   };
 };

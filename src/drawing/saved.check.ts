@@ -1,8 +1,9 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { civilDay } from '../units';
-import { faceDrawing, locator } from './face-drawing';
+import { faceDrawing } from './face-drawing';
 import { gradePlot } from './grade-plot';
+import { locator } from './locator';
 import { markPicture } from './marks';
 import { choicePicture, dateCodePicture, ladderPicture } from './pictures';
 import type { Drawing } from './primitives';

@@ -2,6 +2,7 @@ import type { Drawing, Primitive } from '../primitives';
 import { PICTURE_H, PICTURE_W, sealSteps } from './seal';
 import { sidewallSteps } from './sidewall';
 
+export { compass } from './compass';
 export { type DateCodeOptions, dateCodePicture } from './date-code';
 export { type LadderLook, ladderPicture } from './ladder';
 
