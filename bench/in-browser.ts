@@ -58,7 +58,7 @@ const keeps = async ({ page }: OpenBrowser): Promise<{ readonly app: readonly nu
   const bare: number[] = [];
   for (let i = 0; i < TAPS; i += 1) {
     const one = await page.evaluate(async () => {
-      const said = (): string => document.body.innerText;
+      const said = (): string => document.body.textContent ?? '';
       const button = [...document.querySelectorAll<HTMLButtonElement>('button.act')].find((b) => !b.disabled);
       if (!button) return undefined;
       const before = said();

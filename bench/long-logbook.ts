@@ -9,7 +9,7 @@ export const LONG_RIG = '01890000-0000-7000-8000-0000000000b1';
 const two = (n: number): string => String(n).padStart(2, '0');
 
 /** A station's answer in one round: readings as numbers, beads that age, otherwise sound. Invented; only its size and mixture matter here. */
-const answer = (station: Station, kind: string, round: number, nth: number): object | undefined => {
+const answer = (kind: string, round: number, nth: number): object | undefined => {
   if (kind === 'tyre-pressure')
     return { pressure: typed(String(60 + ((round + nth) % 7)), 'gauge-pressure', 'psi'), tyre_temperature: typed(String(50 + (nth % 30)), 'temperature', 'f') };
   if (kind === 'tyre-tread') return { depth: typed('6', 'small-length', '32in') };
@@ -56,7 +56,7 @@ export const longLogbook = (entries: number, stations = 150): readonly Line[] =>
       if (left === 0) break;
       const asked = asksAt(station, 'outside').asks;
       const kind = asked[round % asked.length];
-      const body = kind ? answer(station, kind.id, round, nth) : undefined;
+      const body = kind ? answer(kind.id, round, nth) : undefined;
       if (!kind || body === undefined) continue;
       minute += 1;
       const at = `${day}T${two(8 + Math.floor(minute / 60))}:${two(minute % 60)}:00Z`;

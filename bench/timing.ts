@@ -14,13 +14,13 @@ export const p95 = (values: readonly number[]): number => {
 
 /** Runs the works in turn, `rounds` times, after one unmeasured turn each. */
 export const interleaved = (works: Readonly<Record<string, () => void>>, rounds: number): Readonly<Record<string, Timing>> => {
-  const times: Record<string, number[]> = {};
+  const times: Record<string, number[]> = Object.fromEntries(Object.keys(works).map((name) => [name, []]));
   for (let round = -1; round < rounds; round += 1)
     for (const [name, work] of Object.entries(works)) {
       const since = performance.now();
       work();
       const took = performance.now() - since;
-      if (round >= 0) (times[name] ??= []).push(took);
+      if (round >= 0) times[name]?.push(took);
     }
   return Object.fromEntries(Object.entries(times).map(([name, values]) => [name, summary(values)]));
 };
