@@ -55,6 +55,7 @@ const station = z.strictObject({
   layer: z.exactOptional(z.boolean()),
   within: z.exactOptional(name),
   retired: z.exactOptional(z.boolean()),
+  added: z.exactOptional(z.boolean()),
 });
 
 export const stationSchema: z.ZodMiniType<Station> = station;
