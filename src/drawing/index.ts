@@ -5,7 +5,6 @@ export * from './ink';
 export * from './locator';
 export * from './marks';
 export * from './net';
-export { drawingOf, partDrawings } from './parts';
 export * from './pictures';
 export * from './primitives';
 export * from './rig-sheet';

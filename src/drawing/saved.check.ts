@@ -24,8 +24,10 @@ const station = (id: string) => {
   return found;
 };
 
-const drawings: readonly (readonly [name: string, drawing: () => Drawing, options?: SvgOptions])[] = [
-  ...KINDS.map((kind) => [`net-${kind}`, () => rigSheet(trialRig(kind))] as const),
+type Saved = readonly [name: string, drawing: () => Drawing, options?: SvgOptions];
+
+const drawings: readonly Saved[] = [
+  ...KINDS.map((kind): Saved => [`net-${kind}`, () => rigSheet(trialRig(kind))]),
   ['underside', () => rigSheet(rig, undefined, { sheet: 'underside' })],
   ['face-rear-inside', () => faceDrawing(rig, 'rear', 'inside')],
   ['station-window', () => stationDrawing(rig, station('curb.window-36x22'))],
@@ -48,11 +50,12 @@ const drawings: readonly (readonly [name: string, drawing: () => Drawing, option
 ];
 
 describe('saved drawings', () => {
-  it.each(drawings)('%s is as it was saved', (name, draw, options) => {
-    const file = new URL(`./saved/${name}.svg`, import.meta.url);
-    const text = svgText(draw(), options);
-    if (process.env.UPDATE_DRAWINGS === '1') writeFileSync(file, text);
-    expect(existsSync(file), `saved/${name}.svg is missing: run with UPDATE_DRAWINGS=1 and look at it`).toBe(true);
-    expect(text === readFileSync(file, 'utf8'), `${name} has changed: run with UPDATE_DRAWINGS=1 and look at saved/${name}.svg`).toBe(true);
-  });
+  for (const [name, draw, options] of drawings)
+    it(`${name} is as it was saved`, () => {
+      const file = new URL(`./saved/${name}.svg`, import.meta.url);
+      const text = svgText(draw(), options);
+      if (process.env.UPDATE_DRAWINGS === '1') writeFileSync(file, text);
+      expect(existsSync(file), `saved/${name}.svg is missing: run with UPDATE_DRAWINGS=1 and look at it`).toBe(true);
+      expect(text === readFileSync(file, 'utf8'), `${name} has changed: run with UPDATE_DRAWINGS=1 and look at saved/${name}.svg`).toBe(true);
+    });
 });

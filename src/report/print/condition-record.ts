@@ -7,6 +7,7 @@ import { type CivilDay, showDay } from '../../units';
 import { blank, entryWords, markHtml, type PrintOptions, rigLine } from './print-words';
 import { pressureThroughTime, recordedAt, sealThroughTime } from './seen-through-time';
 import { type Block, e, paragraphMm, printed, roomOn } from './sheet-page';
+import { wheelsBlock } from './wheels-block';
 
 export type RecordOptions = PrintOptions & {
   /** The most urgent standing of each station. */
@@ -230,6 +231,16 @@ export const conditionRecord = (rig: Rig, state: State<Rig>, plan: Plan, options
       scale: net.scale,
       ...(options.digest === undefined ? {} : { digest: options.digest }),
     },
-    [top, drawing, countsRow(plan), ...findingRows(numbered, room.w), ...notSeenBlock(numbered, room.w), howBlock, ...pages, signing],
+    [
+      top,
+      drawing,
+      countsRow(plan),
+      ...findingRows(numbered, room.w),
+      ...notSeenBlock(numbered, room.w),
+      ...wheelsBlock(rig, state, numbered, options.marks, options.preferences, room.w),
+      howBlock,
+      ...pages,
+      signing,
+    ],
   );
 };

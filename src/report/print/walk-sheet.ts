@@ -1,4 +1,4 @@
-import { choicePicture, stationWords, svgText, widthOf } from '../../drawing';
+import { type SealGrade, sealGradePicture, stationWords, svgText, widthOf } from '../../drawing';
 import { asksAt, type RoundForm, unitFor } from '../../entries';
 import type { State } from '../../logbook';
 import { look, type Plan } from '../../plan';
@@ -65,7 +65,7 @@ const shortLook = (station: Station, column_mm: number): string => {
 
 const sealLegend = (width: number): Block => {
   const each = (width - 5 * 3) / 6;
-  const words: readonly (readonly [string, string, string])[] = [
+  const words: readonly (readonly [SealGrade, string, string])[] = [
     ['S0', 'As new', 'no crack'],
     ['S1', 'Dull', 'cracks by lens only'],
     ['S2', 'Crazed', 'fine, under 0.2 mm'],
@@ -75,8 +75,8 @@ const sealLegend = (width: number): Block => {
   ];
   const px = ((each - 0.6) / 25.4) * 96;
   const cells = words.map(([id, word, line]) => {
-    const picture = choicePicture('seal', id);
-    const svg = picture ? svgText(picture, { theme: 'paper', px: px / picture.width, inline: true }) : '';
+    const picture = sealGradePicture(id);
+    const svg = svgText(picture, { theme: 'paper', px: px / picture.width, inline: true });
     return `<div style="width:${each.toFixed(2)}mm"><div style="border:.3mm solid #000;line-height:0">${svg}</div><b>${id}</b> ${word}<br><small>${e(line)}</small></div>`;
   });
   return { html: `<div style="display:flex;gap:3mm;padding-top:3mm">${cells.join('')}</div>`, mm: 3 + ((each - 0.6) * 56) / 104 + 0.6 + 9.5 };
