@@ -44,12 +44,12 @@ export const wheelsBlock = (
     const pressure = pressures.get(w.id);
     const code = latest(state, w.id, 'tyre-date-code');
     const number = first(w.id);
-    return `<div class="r" style="height:6.2mm"><span style="width:${name}mm"><b>${number === undefined ? '' : `${number} `}</b>${e(w.name.replace(/^Tyre, /, ''))}</span><span style="width:${read}mm">${pressure ? `${e(clause(pressure, preferences))}<br><small>${e(showDay(pressure.day, true))}</small>` : '<span class="line" style="width:16mm"></span>'}</span><span class="s">${code ? e(clause(code, preferences)) : ''}</span></div>`.replace(
+    return `<div class="r" style="height:6.2mm"><span style="width:${name}mm"><b>${number === undefined ? '' : `${number} `}</b>${e(w.name.replace(/^Tyre, /, ''))}</span><span style="width:${read}mm">${pressure ? `${e(clause(pressure, preferences))}<br><small>${e(showDay(pressure.day, true))}</small>` : '<span class="line" style="width:16mm"></span>'}</span><span class="s">${code ? e(clause(code, preferences).replace(/^date code /i, '')) : ''}</span></div>`.replace(
       'height:6.2mm',
       pressure ? 'height:9mm' : 'height:7mm',
     );
   });
-  const list = `<div class="heads" style="height:6mm"><span style="width:${name}mm">Wheel</span><span style="width:${read}mm">As read, cold</span><span>Date code</span></div>${rows.join('')}`;
+  const list = `<div class="heads" style="height:6mm"><span style="width:${name}mm">Wheel</span><span style="width:${read}mm">As read</span><span>Date code</span></div>${rows.join('')}`;
   const mm = Math.max((plan.height * plan.px) / MM_PX, 6 + rows.length * 9);
   return [
     {
