@@ -125,7 +125,6 @@ export const AddPart = ({
               aria-invalid={wrong(axis).length > 0}
               value={texts[axis]}
               onChange={(e) => setTexts({ ...texts, [axis]: e.target.value })}
-              onBlur={() => part !== '' && onShown(made())}
             />
             {axis === 'x' ? <UnitChoice quantity="length" label="both figures" unit={unit} onChange={setUnit} /> : <span className="unit fixed">{unit}</span>}
           </span>

@@ -79,7 +79,7 @@ export const DescribePage = ({ station: stationId }: { readonly station: string 
             {!station && (
               <label className="line-field">
                 <span>Face</span>
-                <select value={shown} onChange={(e) => setFace(e.target.value)}>
+                <select aria-label="Face" value={shown} onChange={(e) => setFace(e.target.value)}>
                   {rig.faces.map((f) => (
                     <option key={f.id} value={f.id}>
                       {f.name}

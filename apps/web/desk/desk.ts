@@ -78,4 +78,4 @@ export const placeWords = (rig: Rig, place: Place): string => {
 export const findingStation = (finding: Finding): StationId | undefined => finding.station ?? ('station' in finding.place ? finding.place.station : undefined);
 
 /** "1 thing stands", "3 things stand". */
-export const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+export const count = (n: number, one: string, many: string): string => `${n}\u00a0${n === 1 ? one : many}`;

@@ -1,7 +1,7 @@
 import { type FormEvent, type ReactNode, useState } from 'react';
-import { doubts as doubtsOf, readBody } from '../../../src/entries';
+import { type Doubt, doubts as doubtsOf, readBody } from '../../../src/entries';
 import type { AnyKind, Fields, PhotoRef, Place } from '../../../src/terms';
-import type { Refusal } from '../../../src/units';
+import { type Refusal, unitOf } from '../../../src/units';
 import { isOpen } from './answers';
 import { findingStation, placeWords, useDesk } from './desk';
 import { type Answers, bodyOf, FieldForm } from './field-form';
@@ -53,7 +53,7 @@ export const EntryForm = ({
   const [refusals, setRefusals] = useState<readonly Refusal[]>([]);
   const [placeRefusal, setPlaceRefusal] = useState<string>();
   const [tried, setTried] = useState(false);
-  const [doubts, setDoubts] = useState<readonly Refusal[]>([]);
+  const [doubts, setDoubts] = useState<readonly Doubt[]>([]);
   const [busy, setBusy] = useState(false);
   const [concernRefusal, setConcernRefusal] = useState<string>();
   const fields = kind.fields as Fields;
@@ -117,14 +117,24 @@ export const EntryForm = ({
       {doubts.length > 0 && (
         <div className="doubt" role="alert">
           {doubts.map((d) => (
-            <p key={`${d.path}${d.code}`}>{d.sentence}</p>
+            <div key={`${d.path}${d.code}`}>
+              <p>{d.sentence}</p>
+              {d.instead.length > 0 && (
+                <p className="buttons">
+                  {d.instead.map((t) => (
+                    <button key={t.unit} type="button" className="button small" onClick={() => set({ answers: { ...state.answers, [d.path]: { text: t.typed, unit: t.unit } } })}>
+                      It is {t.typed} {symbolOf(fields, d.path, t.unit)}
+                    </button>
+                  ))}
+                </p>
+              )}
+            </div>
           ))}
-          <p>Is that right?</p>
         </div>
       )}
       <p className="buttons">
         <button type="submit" className="button primary" disabled={busy}>
-          {doubts.length > 0 ? 'Yes, keep it' : words}
+          {doubts.length > 0 ? 'It is right as it stands: keep it' : words}
         </button>
       </p>
     </form>
@@ -169,4 +179,9 @@ const Concerns = ({
       {refusal !== undefined && <p className="refusal">{refusal}</p>}
     </fieldset>
   );
+};
+
+const symbolOf = (fields: Fields, path: string, unit: string): string => {
+  const field = fields[path];
+  return field?.type === 'number' ? unitOf(field.quantity, unit).symbol : '';
 };

@@ -102,7 +102,7 @@ const FieldRow = (props: RowProps) => {
       )}
       {wrong && (
         <p className="refusal" id={`${id}-wrong`}>
-          {refusals.map((r) => r.sentence).join(' ')}
+          {refusals.map((r) => (r.code === 'missing' ? `${field.label} is missing.` : r.sentence)).join(' ')}
         </p>
       )}
     </>

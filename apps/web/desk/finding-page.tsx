@@ -48,6 +48,7 @@ const Standing = ({ finding }: { readonly finding: Finding }) => {
   const side = 'side' in finding.place ? finding.place.side : 'outside';
 
   const reach = station ? `${REACH[station.reach]}, highest point ${show(station.top_m, 'length', preferences)} above the ground.` : '';
+  const aboutSeal = finding.rule.startsWith('seal');
   const done = finding.life === 'proved' || finding.life === 'proof-due';
 
   return (
@@ -72,7 +73,7 @@ const Standing = ({ finding }: { readonly finding: Finding }) => {
           <Actions finding={finding} />
         </div>
         <div className="finding-middle">
-          {view && <GradePlot view={view} side={side} />}
+          {view && aboutSeal && <GradePlot view={view} side={side} />}
           <section>
             <h2 className="group-head">Because</h2>
             <ol className="rows because">
@@ -92,6 +93,7 @@ const Standing = ({ finding }: { readonly finding: Finding }) => {
               ))}
             </ol>
           </section>
+          {view && !aboutSeal && <GradePlot view={view} side={side} />}
           {finding.settled_by !== undefined && (
             <section>
               <h2 className="group-head">{done ? 'What was done' : 'What was decided'}</h2>

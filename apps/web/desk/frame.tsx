@@ -1,5 +1,5 @@
 import { type ReactNode, useCallback, useEffect, useMemo, useRef, useState } from 'react';
-import { kindById } from '../../../src/entries';
+import { kindById, readBody } from '../../../src/entries';
 import type { Draft, EntryId, RigId } from '../../../src/terms';
 import { showDay } from '../../../src/units';
 import type { Overview } from '../session/session';
@@ -129,6 +129,16 @@ export const RigDesk = ({ rig, page, children }: { readonly rig: RigId; readonly
   const keep = useCallback(
     async (drafts: readonly NewEntry[], said: string): Promise<readonly EntryId[] | undefined> => {
       const full: readonly Draft[] = drafts.map((d) => ({ ...d, rig, by, observed_at: d.observed_at ?? nowText(), version: d.version ?? kindById(d.kind)?.version ?? 1 }));
+      // What the kind itself cannot read again is never written: it would stand in the logbook unjudged for good.
+      const unfit = full.flatMap((d) => {
+        const kind = kindById(d.kind);
+        const read = kind ? readBody(kind, d.body) : undefined;
+        return read && !read.ok ? read.refusals : [];
+      });
+      if (unfit.length > 0) {
+        say({ form: 'problem', happened: unfit.map((r) => r.sentence).join(' '), safe: 'Nothing was written.', todo: 'Change it and try again.' });
+        return undefined;
+      }
       try {
         const entries = await session.keep(full);
         troubleOver('storage');
@@ -185,7 +195,9 @@ export const RigDesk = ({ rig, page, children }: { readonly rig: RigId; readonly
   );
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: another page begins at its top
-  useEffect(() => window.scrollTo(0, 0), [page]);
+  useEffect(() => {
+    window.scrollTo(0, 0);
+  }, [page]);
 
   return (
     <div className="desk">

@@ -49,7 +49,7 @@ export const LogbookScreen = ({ place }: { readonly place: string | undefined })
           <span className="unseen">Search the logbook</span>
           <input type="search" data-search value={search} placeholder="Search the logbook" onChange={(e) => setSearch(e.target.value)} />
         </label>
-        <StationChoice rig={rig} value={place ?? ''} label="At" onChange={(s) => go(desk.logbook(id, s === '' ? undefined : s))} />
+        <StationChoice rig={rig} value={place ?? ''} label="At" none="Everywhere" onChange={(s) => go(desk.logbook(id, s === '' ? undefined : s))} />
         <a className="button primary" href={desk.add(id, place === undefined ? {} : { station: place })}>
           New entry
         </a>
@@ -65,6 +65,7 @@ export const LogbookScreen = ({ place }: { readonly place: string | undefined })
           )}
         </div>
       )}
+      <h2 className="unseen">Entries, the newest first</h2>
       <ol className="rows log-rows" reversed>
         {fits.slice(0, shown).map((l) => (
           <LogRow key={l.entry.id} line={l} lines={lines ?? []} />

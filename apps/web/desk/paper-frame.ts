@@ -2,6 +2,7 @@ import { ownMarkup } from '../offline/trusted';
 
 /** The page's content policy lets no style stand in markup; it is set through the style object instead. */
 const HELD_STYLE = 'data-style';
+const STYLE_ELEMENT = /<style[^>]*>([\s\S]*?)<\/style>/g;
 
 /**
  * Puts a sheet of paper into a frame of its own: nothing of the page's looks reaches it, and it prints alone.
@@ -11,10 +12,17 @@ export const fillFrame = (frame: HTMLIFrameElement, html: string): void => {
   const page = frame.contentDocument;
   const view = frame.contentWindow as (Window & { readonly CSSStyleSheet: typeof CSSStyleSheet }) | null;
   if (!page || !view) return;
-  const parsed = new DOMParser().parseFromString(ownMarkup(html.replaceAll(' style="', ` ${HELD_STYLE}="`)), 'text/html');
-  page.adoptedStyleSheets = [...parsed.querySelectorAll('style')].map((style) => {
+  const styles: string[] = [];
+  const bare = html
+    .replace(STYLE_ELEMENT, (_, css: string) => {
+      styles.push(css);
+      return '';
+    })
+    .replaceAll(' style="', ` ${HELD_STYLE}="`);
+  const parsed = new DOMParser().parseFromString(ownMarkup(bare), 'text/html');
+  page.adoptedStyleSheets = styles.map((css) => {
     const sheet = new view.CSSStyleSheet();
-    sheet.replaceSync(style.textContent);
+    sheet.replaceSync(css);
     return sheet;
   });
   page.title = parsed.title;

@@ -123,7 +123,7 @@ export const PlacePicker = ({
       {forms.length > 1 && (
         <label className="line-field">
           <span>It is about</span>
-          <select value={answer.at} onChange={(e) => set({ at: e.target.value as PlaceForm })}>
+          <select aria-label="It is about" value={answer.at} onChange={(e) => set({ at: e.target.value as PlaceForm })}>
             {forms.map((f) => (
               <option key={f} value={f}>
                 {FORM_WORDS[f]}
@@ -137,7 +137,7 @@ export const PlacePicker = ({
       {(answer.at === 'point' || answer.at === 'outline') && (
         <label className="line-field">
           <span>Face</span>
-          <select value={answer.face} onChange={(e) => set({ face: e.target.value })}>
+          <select aria-label="Face" value={answer.face} onChange={(e) => set({ face: e.target.value })}>
             {rig.faces.map((f) => (
               <option key={f.id} value={f.id}>
                 {f.name}
@@ -200,11 +200,14 @@ export const StationChoice = ({
   value,
   onChange,
   label = 'Station',
+  none,
 }: {
   readonly rig: Rig;
   readonly value: string;
   readonly onChange: (id: string) => void;
   readonly label?: string;
+  /** What stands there while no station is chosen. */
+  readonly none?: string;
 }) => {
   const [search, setSearch] = useState('');
   const wanted = search.trim().toLowerCase();
@@ -213,8 +216,8 @@ export const StationChoice = ({
     <span className="station-choice">
       <label className="line-field">
         <span>{label}</span>
-        <select value={value} onChange={(e) => onChange(e.target.value)}>
-          <option value="">Choose one of {fits.length}</option>
+        <select aria-label={label} value={value} onChange={(e) => onChange(e.target.value)}>
+          <option value="">{none ?? `Choose one of ${fits.length}`}</option>
           {rig.faces.map((f) => {
             const here = fits.filter((s) => s.face === f.id);
             return here.length === 0 ? null : (

@@ -12,7 +12,7 @@ import { FigureButton } from './worksheet-box';
 export const PlanPage = () => {
   const { id, overview, session, say } = useDesk();
   const { plan } = overview;
-  const groups = byUrgencyGroups(plan.jobs);
+  const groups = byUrgencyGroups(inNumberOrder(plan));
 
   const save = async () => {
     try {
@@ -36,7 +36,7 @@ export const PlanPage = () => {
         <section className="plan-jobs" aria-label="Jobs">
           <ReadyReasons plan={plan} />
           {groups.map((group) => (
-            <section key={group.urgency} className="job-group">
+            <section key={group.urgency} className={`job-group job-group-${group.urgency}`}>
               <h2 className="group-head">
                 <MarkIcon mark={group.urgency} size={20} /> {group.word}
                 <span className="mut"> {count(group.items.length, 'job', 'jobs')}</span>
@@ -64,6 +64,15 @@ export const PlanPage = () => {
       </div>
     </main>
   );
+};
+
+/** Jobs in the order of their numbers on the drawing, so that list and sheet are read together. */
+const inNumberOrder = (plan: Plan): readonly Job[] => {
+  const numberOfJob = (job: Job): number => Math.min(...job.findings.map((f) => numberOf(plan, f) ?? Number.POSITIVE_INFINITY));
+  return plan.jobs
+    .map((job) => ({ job, n: numberOfJob(job) }))
+    .toSorted((a, b) => a.n - b.n)
+    .map(({ job }) => job);
 };
 
 const ReadyReasons = ({ plan }: { readonly plan: Plan }) => {

@@ -92,7 +92,7 @@ export const SettingsPage = () => {
             return (
               <label key={q} className="line-field unit-line">
                 <span>{quantities[q].meaning}</span>
-                <select value={value} onChange={(e) => change({ units: { ...settings.units, [q]: e.target.value } })}>
+                <select aria-label={quantities[q].meaning} value={value} onChange={(e) => change({ units: { ...settings.units, [q]: e.target.value } })}>
                   {quantities[q].units.map((u) => (
                     <option key={u.id} value={u.id}>
                       {u.symbol}

@@ -82,6 +82,7 @@ const Laid = ({
   const waiting = inputs.some(([key, input]) => input.type === 'number' && input.otherwise === undefined && fields[key]?.text === '');
   const shownRefusals: readonly Refusal[] = waiting ? refusals.filter((r) => touched.has(r.path)) : [...refusals, ...(outcome && !outcome.ok ? outcome.refusals : [])];
 
+  const Head = boxed ? 'h3' : 'h2';
   const change = (key: string, field: Field) => {
     setTouched((t) => new Set(t).add(key));
     setFields((f) => ({ ...f, [key]: field }));
@@ -107,7 +108,7 @@ const Laid = ({
       </div>
       <div className="worksheet-parts">
         <section className="worksheet-inputs">
-          <h3 className="unseen">Inputs</h3>
+          <Head className="unseen">Inputs</Head>
           {inputs.map(([key, input]) => (
             <InputRow
               key={key}
@@ -128,13 +129,13 @@ const Laid = ({
           ))}
         {outcome?.ok && (
           <>
-            <Working steps={[...outcome.value.usual, ...outcome.value.outcome.working]} />
+            <Working Head={Head} steps={[...outcome.value.usual, ...outcome.value.outcome.working]} />
             {(outcome.value.outcome.remarks ?? []).map((r) => (
               <p key={r} className="remark">
                 {r}
               </p>
             ))}
-            <Changes worksheet={worksheet} values={values} result={outcome.value.outcome.result} preferences={preferences} />
+            <Changes Head={Head} worksheet={worksheet} values={values} result={outcome.value.outcome.result} preferences={preferences} />
           </>
         )}
         <section className="worksheet-foot">
@@ -143,13 +144,13 @@ const Laid = ({
               {c}
             </p>
           ))}
-          {worksheet.limits.length > 0 && <h3>Where it holds</h3>}
+          {worksheet.limits.length > 0 && <Head>Where it holds</Head>}
           {worksheet.limits.map((l) => (
             <p key={l} className="mut small">
               {l}
             </p>
           ))}
-          <h3>Where it comes from</h3>
+          <Head>Where it comes from</Head>
           {worksheet.sources.map((s) => (
             <SourceLine key={s.text} source={s} />
           ))}
@@ -301,10 +302,10 @@ export const UnitChoice = ({
   );
 };
 
-const Working = ({ steps }: { readonly steps: readonly Step[] }) =>
+const Working = ({ Head, steps }: { readonly Head: 'h2' | 'h3'; readonly steps: readonly Step[] }) =>
   steps.length === 0 ? null : (
     <section className="working">
-      <h3>How it is worked out</h3>
+      <Head>How it is worked out</Head>
       <ol>
         {steps.map((s) => (
           <li key={`${s.what}${s.numbers}`}>
@@ -324,11 +325,13 @@ const WARMER_K = 5;
 
 /** One input at a time, a little more of it: what the first figure becomes. Worked out by the worksheet itself. */
 const Changes = ({
+  Head,
   worksheet,
   values,
   result,
   preferences,
 }: {
+  readonly Head: 'h2' | 'h3';
   readonly worksheet: AnyWorksheet;
   readonly values: Given;
   readonly result: Readonly<Record<string, number | string>>;
@@ -354,7 +357,7 @@ const Changes = ({
   const strongest = [...lines].sort((a, b) => b.weight - a.weight).slice(0, 4);
   return (
     <section className="changes">
-      <h3>What would change it</h3>
+      <Head>What would change it</Head>
       <dl className="facts">
         {strongest.map((l) => (
           <div key={l.name}>

@@ -17,7 +17,7 @@ export const WorksheetsPage = ({ worksheet }: { readonly worksheet: string | und
       ) : null}
       <div className="columns worksheets-columns">
         <nav aria-label="Worksheets" className="worksheet-list">
-          {worksheet !== undefined && <h2>Worksheets</h2>}
+          <h2 className={worksheet === undefined ? 'unseen' : ''}>Worksheets</h2>
           <ul className="rows">
             {(worksheets as readonly AnyWorksheet[]).map((w) => (
               <li key={w.id} className="row">
