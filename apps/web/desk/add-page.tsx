@@ -1,14 +1,16 @@
 import { useEffect, useState } from 'react';
 import { kindById, kinds } from '../../../src/entries';
-import type { AnyKind, Entry, Fields, KindGroup } from '../../../src/terms';
+import type { AnyKind, Entry, Fields, KindGroup, Station } from '../../../src/terms';
 import { go } from '../shared/route';
 import { stationById, stationWords, useDesk } from './desk';
 import { EntryForm, type EntryGiven } from './entry-form';
 import { answersOf } from './field-form';
+import { Photos } from './finding-page';
 import { useEveryLine } from './logbook-lines';
 import { desk } from './paths';
 import { blankPlace, placeAnswerOf } from './place-picker';
-import { whenOf } from './when-picker';
+import { StationPicture } from './station-picture';
+import { whenOf, whenWords } from './when-picker';
 
 const GROUPS: readonly (readonly [KindGroup, string])[] = [
   ['observation', 'What was seen or measured'],
@@ -62,7 +64,7 @@ export const AddPage = ({ query }: { readonly query: Readonly<Record<string, str
         </h1>
         <p className="lead">{kind.meaning}</p>
       </header>
-      <div className="narrow">
+      <div className="columns add-columns">
         <EntryForm
           kind={kind}
           words="Keep it"
@@ -76,8 +78,36 @@ export const AddPage = ({ query }: { readonly query: Readonly<Record<string, str
           }}
           onGiven={given}
         />
+        {station && <Beside station={station} kind={kind} />}
       </div>
     </main>
+  );
+};
+
+/** What was found here before, beside what is written now. */
+const Beside = ({ station, kind }: { readonly station: Station; readonly kind: AnyKind }) => {
+  const lines = useEveryLine() ?? [];
+  const here = lines.filter((l) => 'station' in l.entry.place && l.entry.place.station === station.id && !l.withdrawn);
+  const same = here.filter((l) => l.entry.kind === kind.id);
+  return (
+    <aside className="beside">
+      <StationPicture station={station} />
+      <h2 className="group-head">{same.length > 0 ? `${kind.title}, as it was before` : 'Written down here before'}</h2>
+      {here.length === 0 && <p className="mut">Nothing yet.</p>}
+      <ul className="rows">
+        {(same.length > 0 ? same : here).slice(0, 5).map((l) => (
+          <li key={l.entry.id} className="row">
+            <div className="row-body">
+              <p>{l.words}</p>
+              <p className="mut small">
+                {whenWords(l.entry.observed_at)}, by {l.entry.by}
+              </p>
+            </div>
+          </li>
+        ))}
+      </ul>
+      <Photos lines={here.map((l) => l.entry)} station={station.id} />
+    </aside>
   );
 };
 

@@ -118,7 +118,7 @@ export const CopiesPage = () => {
               <input type="file" accept=".jsonl,.zip,.json,application/zip" multiple disabled={busy !== undefined} onChange={(e) => void open(e)} />
             </label>
           </p>
-          {busy !== undefined && busy.startsWith('Reading') && <p role="status">{busy}</p>}
+          {busy?.startsWith('Reading') && <p role="status">{busy}</p>}
           {told.map((t) => (
             <div key={t.words} className={t.good ? 'told' : 'told doubt'} role="status">
               <p>{t.words}</p>

@@ -59,6 +59,11 @@ export const EntryForm = ({
   const fields = kind.fields as Fields;
   const set = (part: Partial<EntryAnswers>) => {
     setDoubts([]);
+    if (part.place) setPlaceRefusal(undefined);
+    if (part.concerns) setConcernRefusal(undefined);
+    const { answers } = part;
+    // A refusal stands until its own field is touched.
+    if (answers) setRefusals((old) => old.filter((r) => answers[fieldOf(r)] === state.answers[fieldOf(r)]));
     setState((s) => ({ ...s, ...part }));
   };
   const view = useStationView(state.place.at === 'station' || state.place.at === 'stretch' ? state.place.station : undefined);
@@ -180,6 +185,8 @@ const Concerns = ({
     </fieldset>
   );
 };
+
+const fieldOf = (refusal: Refusal): string => refusal.path.split('.')[0] ?? '';
 
 const symbolOf = (fields: Fields, path: string, unit: string): string => {
   const field = fields[path];

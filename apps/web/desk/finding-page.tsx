@@ -275,6 +275,7 @@ const Terms = ({ remedy: r, job }: { readonly remedy: Remedy | undefined; readon
 /** The same place, photograph by photograph. */
 export const Photos = ({ lines, station }: { readonly lines: readonly Entry[]; readonly station: string | undefined }) => {
   const shots = lines
+    .toSorted((a, b) => (a.observed_at < b.observed_at ? -1 : 1))
     .filter((e) => station !== undefined && stationOf(e.place) === station)
     .flatMap((e) => (e.photos ?? []).map((p) => ({ hash: p.hash, when: e.observed_at, title: kindById(e.kind)?.title ?? '' })));
   if (shots.length === 0) return null;

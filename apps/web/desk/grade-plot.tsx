@@ -41,7 +41,7 @@ export const GradePlot = ({ view, side }: { readonly view: StationView; readonly
         .flatMap((t) => {
           const fields = kindById(t.kind)?.fields as Fields | undefined;
           const first = Object.entries(fields ?? {}).find(([, f]) => f.type === 'number');
-          if (!first || first[1].type !== 'number' || t.entries.length < LEAST_POINTS) return [];
+          if (first?.[1].type !== 'number' || t.entries.length < LEAST_POINTS) return [];
           const [key, field] = first;
           const quantity: QuantityId = field.quantity;
           const unit = usualUnit(quantity, preferences);

@@ -112,21 +112,18 @@ export const PlacePage = ({ station: stationId }: { readonly station: string }) 
             </h2>
             {here.length === 0 && <p className="mut">Nothing has been written down here yet.</p>}
             <ul className="rows">
-              {[...here]
-                .reverse()
-                .slice(0, 12)
-                .map((l) => (
-                  <li key={l.entry.id} className={`row log-row${l.withdrawn ? ' withdrawn' : ''}`}>
-                    <div className="row-body">
-                      <h3>{kindById(l.entry.kind)?.title ?? l.entry.kind}</h3>
-                      <p>{l.words}</p>
-                      <p className="mut small">
-                        {whenWords(l.entry.observed_at)}, by {l.entry.by}
-                        {'side' in l.entry.place && l.entry.place.side === 'inside' ? ', inside' : ''}
-                      </p>
-                    </div>
-                  </li>
-                ))}
+              {here.slice(0, 12).map((l) => (
+                <li key={l.entry.id} className={`row log-row${l.withdrawn ? ' withdrawn' : ''}`}>
+                  <div className="row-body">
+                    <h3>{kindById(l.entry.kind)?.title ?? l.entry.kind}</h3>
+                    <p>{l.words}</p>
+                    <p className="mut small">
+                      {whenWords(l.entry.observed_at)}, by {l.entry.by}
+                      {'side' in l.entry.place && l.entry.place.side === 'inside' ? ', inside' : ''}
+                    </p>
+                  </div>
+                </li>
+              ))}
             </ul>
             {here.length > 12 && (
               <p>

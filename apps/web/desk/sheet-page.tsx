@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
 import type { Finding } from '../../../src/plan';
 import type { Rig } from '../../../src/rig';
 import { MARK_WORD, MARKS, type Mark, type Station, type StationId } from '../../../src/terms';
@@ -52,6 +52,7 @@ export const RigSheetPage = () => {
   const { preferences } = useDesk();
   const [frame, width] = useWidth<HTMLDivElement>(960);
   const drawing = useMemo(() => sheetDrawing(shown, layers, preferences, width), [shown, layers, preferences, width]);
+  const redraw = useCallback((zoom: number) => sheetDrawing(shown, layers, preferences, width * zoom), [shown, layers, preferences, width]);
 
   if (overview.rig.faces.length === 0) return <NotDrawn />;
   return (
@@ -63,6 +64,7 @@ export const RigSheetPage = () => {
           theme={theme}
           zoomable
           selected={selected}
+          redraw={redraw}
           onSelect={setSelected}
           onOpen={(thing) => openThing(shown, thing)}
           foot={<Selected overview={shown} selected={selected} />}
@@ -103,7 +105,7 @@ const SheetHead = ({ overview, past }: { readonly overview: Overview; readonly p
   const all = overview.rig.stations.filter((s) => !s.retired).length;
   return (
     <header className="sheet-head">
-      {past && <p className="past">As the logbook knew it on {showDay(plan.on)}</p>}
+      {past && <p className="past">As it stood on {showDay(plan.on)}, by what is known today</p>}
       <h1>{readySentence(plan.ready)}</h1>
       <p className="mut">
         {seen} of {count(all, 'station', 'stations')} seen. {plan.next_round ? `Next round ${showDay(plan.next_round.on)}.` : ''}{' '}

@@ -66,7 +66,6 @@ const Shape = ({ primitive: p, reach, still }: { readonly primitive: Primitive; 
 const ShapeList = ({ primitives, reach, still }: { readonly primitives: readonly Primitive[]; readonly reach: Reach; readonly still: boolean }) => (
   <>
     {primitives.map((p, i) => (
-      // biome-ignore lint/suspicious/noArrayIndexKey: the order of a drawing is its identity
       <Shape key={p.form === 'group' ? `${p.role}:${p.id}` : i} primitive={p} reach={reach} still={still} />
     ))}
   </>

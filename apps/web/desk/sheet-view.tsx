@@ -22,6 +22,8 @@ export type SheetViewProps = {
   /** Zoom buttons, wheel, pinch and keys. Without it the drawing is a still picture whose stations can be reached. */
   readonly zoomable?: boolean;
   readonly className?: string;
+  /** Draws the sheet anew for a zoom, so that marks and type keep their size on the screen and stand clear of each other. */
+  readonly redraw?: ((zoom: number) => Drawing) | undefined;
   /** What stands below the drawing, beside its zoom buttons. */
   readonly foot?: ReactNode;
 };
@@ -36,13 +38,28 @@ const WHEEL = 400;
 
 type Press = { readonly id: string | undefined; readonly x: number; readonly y: number; readonly view: Box; moved: boolean; dx: number; dy: number };
 
+/** Zooms at which the sheet is drawn anew. */
+const LEVELS: readonly number[] = [1, 1.5, 2.25, 3.4, 5, 7.6, 11.4];
+const levelOf = (zoom: number): number => LEVELS.findLast((l) => zoom >= l * 0.98) ?? 1;
+
+/** Margins shrink with the type; the same station tells how far the new sheet lies beside the old one. */
+const offsetOf = (from: Drawing, to: Drawing): readonly [number, number] => {
+  if (from === to) return [0, 0];
+  const there = new Map(reachables(to.primitives).map((r) => [r.id, r.box]));
+  for (const { id, box } of reachables(from.primitives)) {
+    const moved = id.startsWith('mark/') ? undefined : there.get(id);
+    if (moved) return [moved.x + moved.w / 2 - box.x - box.w / 2, moved.y + moved.h / 2 - box.y - box.h / 2];
+  }
+  return [0, 0];
+};
+
 const reachOf = (target: EventTarget): string | undefined => (target as Element).closest('[data-reach]')?.getAttribute('data-reach') ?? undefined;
 
 /**
  * A drawing to work on: the same primitives as on paper, with stations and marks that can be reached.
  * One tab stop; arrow keys go to the neighbour; + − 0 zoom; Shift and arrows move the sheet.
  */
-export const SheetView = ({ drawing, theme = 'desk', label, selected, onSelect, onOpen, onDrag, onKey, children, zoomable = false, className, foot }: SheetViewProps) => {
+export const SheetView = ({ drawing, theme = 'desk', label, selected, onSelect, onOpen, onDrag, onKey, children, zoomable = false, className, redraw, foot }: SheetViewProps) => {
   const whole = useMemo<Box>(() => ({ x: 0, y: 0, w: drawing.width, h: drawing.height }), [drawing.width, drawing.height]);
   const [view, setView] = useState<Box>(whole);
   const [focused, setFocused] = useState<string | undefined>();
@@ -51,7 +68,10 @@ export const SheetView = ({ drawing, theme = 'desk', label, selected, onSelect, 
   const fingers = useRef(new Map<number, { x: number; y: number }>());
   const pinch = useRef<{ distance: number; view: Box } | undefined>(undefined);
 
-  const all = useMemo(() => reachables(drawing.primitives), [drawing]);
+  const level = levelOf(whole.w / view.w);
+  const near = useMemo(() => (level > 1 && redraw ? redraw(level) : drawing), [level, redraw, drawing]);
+  const [dx, dy] = useMemo(() => offsetOf(drawing, near), [drawing, near]);
+  const all = useMemo(() => reachables(near.primitives).map((r) => ({ ...r, box: { ...r.box, x: r.box.x - dx, y: r.box.y - dy } })), [near, dx, dy]);
   const current = all.some((r) => r.id === focused) ? focused : all.some((r) => r.id === selected) ? selected : all[0]?.id;
 
   useEffect(() => setView(whole), [whole]);
@@ -195,7 +215,9 @@ export const SheetView = ({ drawing, theme = 'desk', label, selected, onSelect, 
         onPointerCancel={cancel}
         onFocus={(event) => setFocused(reachOf(event.target))}
       >
-        <SheetShapes primitives={drawing.primitives} theme={theme} current={current} selected={selected} />
+        <g transform={`translate(${-dx} ${-dy})`}>
+          <SheetShapes primitives={near.primitives} theme={theme} current={current} selected={selected} />
+        </g>
         {ring && <rect className="sheet-selected" x={ring.box.x} y={ring.box.y} width={ring.box.w} height={ring.box.h} />}
         {children}
       </svg>

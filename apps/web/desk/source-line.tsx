@@ -5,7 +5,7 @@ const STATUS: Readonly<Record<Source['status'], string>> = { seen: '', practice:
 /** Where something comes from, on one grey line. An address is shown as text: the page works without a signal. */
 export const SourceLine = ({ source }: { readonly source: Source }) => (
   <p className="mut small source">
-    {STATUS[source.status]}
+    {/^our own/i.test(source.text) ? '' : STATUS[source.status]}
     {source.text}
     {source.address === undefined ? '' : `, ${source.address}`}
   </p>

@@ -1,6 +1,7 @@
 import { useId, useMemo } from 'react';
 import { civilDay, dateOf, dayOf, showDay } from '../../../src/units';
 import type { Overview } from '../session/session';
+import { openFindings } from './answers';
 import { count } from './desk';
 
 const WIDTH = 1000;
@@ -38,7 +39,8 @@ export const TimeLine = ({
   const most = Math.max(1, ...timeline.map((t) => t.open));
   const y = (open: number): number => BASE - 6 - (open / most) * (BASE - 6 - TOP);
   const day = on ?? today;
-  const open = openOn(timeline, day);
+  // Once that day is planned its own count stands; until then the line's.
+  const open = shown.plan.on === day ? openFindings(shown.plan).length : openOn(timeline, day);
   const said = `${count(open, 'finding', 'findings')} open on ${showDay(civilDay(day))}`;
   return (
     <section className="time-line" aria-label="Walk back through the logbook">

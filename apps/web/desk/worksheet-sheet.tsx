@@ -338,7 +338,7 @@ const Changes = ({
   readonly preferences: Preferences;
 }) => {
   const first = Object.entries(worksheet.results as Readonly<Record<string, Output>>)[0];
-  if (!first || first[1].type !== 'number') return null;
+  if (first?.[1].type !== 'number') return null;
   const [key, output] = first;
   const now = result[key];
   if (typeof now !== 'number') return null;
