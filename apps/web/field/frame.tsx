@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { RecordStatus } from '../session/session';
 import { RecordCell } from '../shared/record-cell';
 import { BackSign } from '../shared/signs';
@@ -14,28 +14,51 @@ type Props = {
   readonly ruled?: boolean;
 };
 
+/** What scrolls can be reached with the keyboard; what does not is passed over. */
+const useScrolls = () => {
+  const ref = useRef<HTMLElement>(null);
+  const [scrolls, set] = useState(false);
+  useEffect(() => {
+    const main = ref.current;
+    if (!main) return;
+    const look = (): void => set(main.scrollHeight > main.clientHeight + 1);
+    const watch = new ResizeObserver(look);
+    watch.observe(main);
+    for (const child of main.children) watch.observe(child);
+    look();
+    return () => watch.disconnect();
+  });
+  return { ref, scrolls };
+};
+
 /** Every screen for the hand: title block above, what is read in the middle, what is pressed at the foot. */
-export const Frame = ({ cells, record, back, under, children, dock, ruled = false }: Props) => (
-  <div className="field">
-    <header className="title-block">
-      {back && (
-        <a className="back" href={back.to} aria-label={back.name}>
-          <BackSign />
-        </a>
-      )}
-      {cells
-        .filter((cell) => cell !== '')
-        .map((cell, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: the cells of one screen keep their places
-          <span key={i}>{cell}</span>
-        ))}
-      <RecordCell record={record} />
-    </header>
-    {under}
-    <main id="content">{children}</main>
-    {dock && <footer className={`dock${ruled ? ' ruled' : ''}`}>{dock}</footer>}
-  </div>
-);
+export const Frame = ({ cells, record, back, under, children, dock, ruled = false }: Props) => {
+  const { ref, scrolls } = useScrolls();
+  return (
+    <div className="field">
+      <header className="title-block">
+        {back && (
+          <a className="back" href={back.to} aria-label={back.name}>
+            <BackSign />
+          </a>
+        )}
+        {cells
+          .filter((cell) => cell !== '')
+          .map((cell, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the cells of one screen keep their places
+            <span key={i}>{cell}</span>
+          ))}
+        <RecordCell record={record} />
+      </header>
+      {under}
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a part of the page that scrolls must be reachable with the keyboard */}
+      <main id="content" ref={ref} {...(scrolls ? { tabIndex: 0 } : {})}>
+        {children}
+      </main>
+      {dock && <footer className={`dock${ruled ? ' ruled' : ''}`}>{dock}</footer>}
+    </div>
+  );
+};
 
 type ActProps = { readonly words: ReactNode; readonly second?: ReactNode; readonly act?: (() => void) | undefined; readonly to?: string; readonly disabled?: boolean };
 

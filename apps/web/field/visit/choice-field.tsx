@@ -27,6 +27,11 @@ export const OptionWord = ({ option }: { readonly option: Option }) => {
   );
 };
 
+/** The pressed picture is gone once it has folded: the row takes its focus, so that the keyboard stays where it was. */
+const takeFocus = (row: HTMLButtonElement | null): void => {
+  if (document.activeElement === document.body) row?.focus({ preventScroll: true });
+};
+
 const LONG_LIST = 6;
 
 /** A choice as its declaration asks: pictured steps, a row of short words, lines, or a long list behind one row. */
@@ -37,6 +42,7 @@ export const ChoiceField = ({ field, chosen, last, choose, folded = false, open 
     return (
       <button
         type="button"
+        ref={takeFocus}
         className={`press chosen folded${field.pictures ? '' : ' wordy'}`}
         onClick={open}
         aria-expanded="false"

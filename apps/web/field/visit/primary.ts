@@ -87,7 +87,7 @@ export const primaryOf = (s: Situation): Doing => {
   const state = ready(kind, answers, s.today);
   switch (state.state) {
     case 'empty': {
-      if (before?.repeatable) return { does: 'same', words: 'Same as last round', second: `${before.words}, looked at today by ${by}` };
+      if (before?.repeatable) return { does: 'same', words: 'Same as last round', second: `${before.words}, looked at today${by === '' ? '' : ` by ${by}`}` };
       const sound = soundOption(kind);
       if (sound) return { does: 'sound', words: sound.word, second: sound.line ?? 'nothing wrong' };
       const first = shownFields(kind, answers).find(([, f]) => isTyped(f));

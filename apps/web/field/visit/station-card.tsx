@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import { asksAt, couldNotSee, kindById } from '../../../../src/entries';
 import type { AnyKind, Side, Station } from '../../../../src/terms';
-import { showDay } from '../../../../src/units';
+import { type Preferences, showDay } from '../../../../src/units';
 import type { Overview, RoundStep, RoundView, StationView } from '../../session/session';
 import { useSession, useStation } from '../../session/use-session';
 import { nowText, today } from '../../shared/clock';
@@ -106,7 +106,7 @@ const Card = ({ overview, round, index, toStep, onward, step, station, view }: F
   const { visit, verdict } = controls;
   const active: AnyKind | undefined = visit ? (asks.find((k) => k.id === visit.active) ?? asks[0]) : undefined;
 
-  const before = useMemo(() => lastOf(view, step.side, round, active), [view, step.side, round, active]);
+  const before = useMemo(() => lastOf(view, step.side, round, active, settings), [view, step.side, round, active, settings]);
   const nextStep = nextStepOf(round, index);
   const nextStation = stationById(rig, nextStep?.station);
 
@@ -152,7 +152,7 @@ const Card = ({ overview, round, index, toStep, onward, step, station, view }: F
           before: before && { words: before.words, repeatable: active.repeatable },
           nextKind: nextKind(visit, asks)?.title,
           next: nextStation ? { name: nextStation.name, same: nextStep?.group === step.group, group: nextStep?.group ?? '' } : undefined,
-          by: byOf(settings),
+          by: settings.by.trim(),
           found: verdict.length > 0,
           today: today(),
         })
@@ -291,7 +291,7 @@ const Card = ({ overview, round, index, toStep, onward, step, station, view }: F
         </>
       }
     >
-      <div className={keysOpen && (verdict.length > 0 || typingCode) ? 'station-head tight' : 'station-head'}>
+      <div className={`station-head${keysOpen ? ' keyed' : ''}${keysOpen && (verdict.length > 0 || typingCode) ? ' tight' : ''}`}>
         <div>
           <PageTitle id={`${step.station} ${step.side}`} title={`${index + 1} of ${round.steps.length}, ${station.name}`}>
             {station.name}
@@ -301,7 +301,7 @@ const Card = ({ overview, round, index, toStep, onward, step, station, view }: F
         <Locator rig={rig} station={station} side={step.side} />
       </div>
       {!keysOpen && !anyGiven && <LookLines looks={view.looks} />}
-      {!keysOpen && (
+      {!keysOpen && (asks.length === 1 || !anyGiven) && (
         <PhotoPair last={before && { day: before.day, words: before.words, photo: before.photo }} photos={visit?.photos ?? []} name={station.name} add={controls.photo} />
       )}
       {visit && !keysOpen && asks.filter((k) => k !== active && visit.kept[k.id]).map((k) => <DoneRow key={k.id} kind={k} visit={visit} open={() => controls.turnTo(k)} />)}
@@ -378,13 +378,13 @@ const hasNumbersOpen = (kind: AnyKind, live: string | undefined): boolean => liv
 type Before = { readonly body: Readonly<Record<string, unknown>>; readonly words: string; readonly day: string; readonly photo: string | undefined };
 
 /** The last answer of this kind before this round; `could not see it` never counts as one. */
-const lastOf = (view: StationView, side: Side, round: RoundView, kind: AnyKind | undefined): Before | undefined => {
+const lastOf = (view: StationView, side: Side, round: RoundView, kind: AnyKind | undefined, preferences: Preferences): Before | undefined => {
   if (!kind) return undefined;
   const standing = view.through.find((t) => t.side === side && t.kind === kind.id)?.entries.findLast((e) => e.entry.round !== round.id);
   if (!standing) return undefined;
   const known = kindById(standing.entry.kind);
   const body = standing.body as Readonly<Record<string, unknown>>;
-  return { body, words: known?.line(body, { system: 'us', units: {} }) ?? '', day: showDay(standing.day, true), photo: standing.entry.photos?.at(-1)?.hash };
+  return { body, words: known?.line(body, preferences) ?? '', day: showDay(standing.day, true), photo: standing.entry.photos?.at(-1)?.hash };
 };
 
 const nextStepOf = (round: RoundView, index: number): RoundStep | undefined => {

@@ -94,14 +94,13 @@ const Steps = ({ overview, job }: { readonly overview: Overview; readonly job: J
           </p>
         </div>
       </section>
-      {job.cautions.map((c) => {
+      {job.cautions.map((c, i) => {
         const words = caution(c);
         return words ? (
-          <section key={c} className="caution-box" aria-label={words.trigger}>
-            <p>
-              <b>{words.warning}</b> {words.do}
-            </p>
-          </section>
+          <details key={c} className="caution-box" open={i === 0}>
+            <summary>{words.warning}</summary>
+            <p>{words.do}</p>
+          </details>
         ) : null;
       })}
       {professional && <p>This is for a professional. What follows is what they are likely to do; print or show the condition record.</p>}
