@@ -13,8 +13,8 @@ const HOUR_MS = 3_600_000;
 const OWN_TOLERANCE_MS = HOUR_MS;
 /** Two clocks may differ this much: a day covers a wrong time zone. [ms] */
 const OTHER_TOLERANCE_MS = 24 * HOUR_MS;
-/** No honest clock shows a time before there was such a logbook. */
-const EARLIEST_YEAR = 2020;
+/** A clock that shows an earlier year was never set: devices start in 1970, 1980 or 2000. Our own line. */
+const EARLIEST_YEAR = 2010;
 
 const dayText = (text: string): string => {
   const when = parseWhen(text);
