@@ -1,11 +1,9 @@
 export * from './describe';
-export { drawingFaults } from './drawing-faults';
 export * from './edit';
 export * from './faces';
 export * from './ladder-spots';
 export * from './loop';
 export * from './neighbour';
-export { areaOf, pointInside, shapeInside } from './outline';
 export * from './parts';
 export * from './rig';
 export * from './shapes';

@@ -74,6 +74,3 @@ export const overlaps = (a: Box, b: Box, by = 0.001): boolean => Math.min(a.x1, 
 
 export const contains = (outer: Box, inner: Box, slack = 0.006): boolean =>
   inner.x0 >= outer.x0 - slack && inner.x1 <= outer.x1 + slack && inner.y0 >= outer.y0 - slack && inner.y1 <= outer.y1 + slack;
-
-/** Free distance between two boxes, 0 when they touch or overlap. [m] */
-export const apart = (a: Box, b: Box): number => Math.hypot(Math.max(0, a.x0 - b.x1, b.x0 - a.x1), Math.max(0, a.y0 - b.y1, b.y0 - a.y1));

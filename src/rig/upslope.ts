@@ -1,5 +1,5 @@
 import type { FaceId, FacePoint, Place, Station, StationId } from '../terms';
-import { faceOf, heightAboveGround } from './faces';
+import { faceOf } from './faces';
 import { bodyWidth } from './loop';
 import type { Rig } from './rig';
 import { type Box, box, centre } from './shapes';
@@ -144,9 +144,4 @@ export const openingsAboveAndUpslope = (rig: Rig, place: Place, limit: number): 
     .filter((s) => s.distance_m <= FAR_M)
     .toSorted((a, b) => rank(a.station) - rank(b.station) || a.distance_m - b.distance_m || (a.station < b.station ? -1 : 1))
     .slice(0, limit);
-};
-
-export const placeHeight = (rig: Rig, place: Place): number | undefined => {
-  const at = pointOf(rig, place);
-  return at ? heightAboveGround(rig, at.face, at.point[1]) : undefined;
 };
