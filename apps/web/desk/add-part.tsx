@@ -5,7 +5,7 @@ import { fromSi, type Refusal, readQuantity, showIn, usualUnit } from '../../../
 import { go } from '../shared/route';
 import { useDesk } from './desk';
 import { desk } from './paths';
-import { UnitChoice } from './worksheet-sheet';
+import { UnitChoice } from './worksheet-input';
 
 const partWords = (p: Part): string =>
   `${p.noun}${p.w_m > 0 && p.h_m > 0 ? `, ${showIn(p.w_m, 'length', 'in')} × ${showIn(p.h_m, 'length', 'in')}` : ''} (${p.id.replaceAll('-', ' ')})`;

@@ -1,4 +1,5 @@
 import { type ChangeEvent, useEffect, useState } from 'react';
+import { readLogbook, type Verification } from '../../../src/logbook';
 import { showDay } from '../../../src/units';
 import type { Imported, RecordStatus } from '../session/session';
 import { go, href } from '../shared/route';
@@ -12,7 +13,13 @@ const SHOWN = 12;
 const importedWords = (name: string, result: Imported): Told => ({
   good: result.refused.length === 0,
   words: `${name}: ${result.words}`,
-  lines: result.refused.slice(0, SHOWN).map((r) => `Line ${r.line}: ${r.refusals.map((x) => x.sentence).join(' ')}`),
+  lines: result.refused.slice(0, SHOWN).map(
+    (r) =>
+      `Line ${r.line}: ${r.refusals
+        .slice(0, 2)
+        .map((x) => x.sentence)
+        .join(' ')}${r.refusals.length > 2 ? ` And ${r.refusals.length - 2} more things.` : ''}`,
+  ),
 });
 
 /** Where the record stands besides this device, and how to take it elsewhere or bring it in. */
@@ -22,6 +29,7 @@ export const CopiesPage = () => {
   const [told, setTold] = useState<readonly Told[]>([]);
   const [busy, setBusy] = useState<string>();
   const [asking, setAsking] = useState(false);
+  const [saved, setSaved] = useState<Verification>();
 
   useEffect(() => {
     session.storage().then(setStorage, () => undefined);
@@ -41,6 +49,8 @@ export const CopiesPage = () => {
       if (what === 'logbook') {
         const file = await session.exportLogbook(id);
         giveFile(file.name, file.text, 'application/jsonl');
+        const { verification } = readLogbook(file.text);
+        setSaved(verification);
         say({ form: 'kept', words: `The logbook was saved as ${file.name}. Its last line holds count and digest, so that a damaged copy shows.` });
       } else {
         const file = await session.exportArchive(id);
@@ -107,6 +117,13 @@ export const CopiesPage = () => {
               Save the logbook (.jsonl)
             </button>
           </p>
+          {saved && (
+            <div className="told" role="status">
+              <p>{saved.sentences[0] ?? (saved.whole ? 'The saved file is whole.' : '')}</p>
+              <p className="digest">Digest {saved.digest}</p>
+              <p className="mut small">Give the digest to somebody else, or write it down: with it, anybody can tell whether this logbook was written anew.</p>
+            </div>
+          )}
           <p className="mut small">The chain of lines shows damage. Only a digest that somebody else holds shows that a whole logbook was written anew.</p>
         </section>
         <section>

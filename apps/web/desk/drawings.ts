@@ -9,6 +9,7 @@ export const LAYERS: readonly { readonly id: Layer; readonly word: string }[] = 
   { id: 'open', word: 'Open findings' },
   { id: 'sound', word: 'Sound' },
   { id: 'not-seen', word: 'Not seen' },
+  { id: 'last-graded', word: 'Last graded' },
 ];
 
 /** A longer list of unseen stations is told by dotted circles alone: a number at every part would hide the rig. */
@@ -38,7 +39,7 @@ export const sheetDrawing = (overview: Overview, layers: ReadonlySet<Layer>, pre
       type_px: px < NUMBERS_FROM_PX ? 10 : 12,
       numbers: px >= NUMBERS_FROM_PX,
       dimensions: px >= NUMBERS_FROM_PX,
-      show: { findings: layers.has('open'), sound: layers.has('sound') && px >= NUMBERS_FROM_PX, not_seen: layers.has('not-seen') },
+      show: { findings: layers.has('open'), sound: layers.has('sound') && !layers.has('last-graded') && px >= NUMBERS_FROM_PX, not_seen: layers.has('not-seen') },
     });
   const first = draw(width_px > 700 ? 72 : 28);
   return draw(width_px / first.width);

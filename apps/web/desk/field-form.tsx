@@ -2,7 +2,7 @@ import { useId } from 'react';
 import { askedFields } from '../../../src/entries';
 import type { Field, Fields, Option } from '../../../src/terms';
 import { type Preferences, type Refusal, readQuantity, type Typed, usualUnit } from '../../../src/units';
-import { UnitChoice } from './worksheet-sheet';
+import { UnitChoice } from './worksheet-input';
 
 /** A figure as it stands in its field, before it is read. */
 export type Writing = { readonly text: string; readonly unit: string };

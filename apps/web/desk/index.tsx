@@ -1,4 +1,10 @@
-import './desk.css';
+import './styles/frame.css';
+import './styles/parts.css';
+import './styles/sheet.css';
+import './styles/pages.css';
+import './styles/forms.css';
+import './styles/worksheet.css';
+import './styles/narrow.css';
 import { href, type Route } from '../shared/route';
 import { AddPage, CorrectPage } from './add-page';
 import { CopiesPage } from './copies-page';
@@ -6,11 +12,12 @@ import { DescribePage } from './describe-page';
 import { FindingPage } from './finding-page';
 import { RigDesk, ToolDesk } from './frame';
 import { LogbookScreen } from './logbook-page';
+import { InsidePage, UndersidePage } from './one-face-page';
 import { PlacePage } from './place-page';
 import { PlanPage } from './plan-page';
 import { PrintPage } from './print-page';
 import { SettingsPage } from './settings-page';
-import { InsidePage, RigSheetPage, UndersidePage } from './sheet-page';
+import { RigSheetPage } from './sheet-page';
 import { SlidesPage } from './slides-page';
 import { WorksheetsPage } from './worksheets-page';
 

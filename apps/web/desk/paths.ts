@@ -3,7 +3,7 @@ import { href, withQuery } from '../shared/route';
 
 /** The desk's addresses, in one place. */
 export const desk = {
-  sheet: (rig: RigId) => href('rig', rig),
+  sheet: (rig: RigId) => href('rig', rig, 'sheet'),
   underside: (rig: RigId) => href('rig', rig, 'underside'),
   inside: (rig: RigId, face: string) => href('rig', rig, 'inside', face),
   place: (rig: RigId, station: StationId) => href('rig', rig, 'place', station),

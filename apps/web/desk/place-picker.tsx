@@ -3,7 +3,7 @@ import type { Rig } from '../../../src/rig';
 import type { AnyKind, FacePoint, Place, PlaceForm, Side } from '../../../src/terms';
 import { fromSi, type Preferences, readQuantity, usualUnit } from '../../../src/units';
 import { stationWords, upperFirst } from './desk';
-import { UnitChoice } from './worksheet-sheet';
+import { UnitChoice } from './worksheet-input';
 
 /** A place while it is being given: texts as typed, read only at the end. */
 export type PlaceAnswer = {

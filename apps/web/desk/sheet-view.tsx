@@ -17,8 +17,8 @@ export type SheetViewProps = {
   readonly onDrag?: ((id: string, dx: number, dy: number, done: boolean) => void) | undefined;
   /** A key that the page wants before the drawing takes it (arrow keys that move a part). True when used up. */
   readonly onKey?: ((id: string, event: KeyboardEvent) => boolean) | undefined;
-  /** Laid over the sheet, in its units. */
-  readonly children?: ReactNode;
+  /** Laid over the sheet, in its units, for the zoom it is looked at. */
+  readonly over?: ((zoom: number) => ReactNode) | undefined;
   /** Zoom buttons, wheel, pinch and keys. Without it the drawing is a still picture whose stations can be reached. */
   readonly zoomable?: boolean;
   readonly className?: string;
@@ -59,7 +59,7 @@ const reachOf = (target: EventTarget): string | undefined => (target as Element)
  * A drawing to work on: the same primitives as on paper, with stations and marks that can be reached.
  * One tab stop; arrow keys go to the neighbour; + − 0 zoom; Shift and arrows move the sheet.
  */
-export const SheetView = ({ drawing, theme = 'desk', label, selected, onSelect, onOpen, onDrag, onKey, children, zoomable = false, className, redraw, foot }: SheetViewProps) => {
+export const SheetView = ({ drawing, theme = 'desk', label, selected, onSelect, onOpen, onDrag, onKey, over, zoomable = false, className, redraw, foot }: SheetViewProps) => {
   const whole = useMemo<Box>(() => ({ x: 0, y: 0, w: drawing.width, h: drawing.height }), [drawing.width, drawing.height]);
   const [view, setView] = useState<Box>(whole);
   const [focused, setFocused] = useState<string | undefined>();
@@ -219,7 +219,7 @@ export const SheetView = ({ drawing, theme = 'desk', label, selected, onSelect, 
           <SheetShapes primitives={near.primitives} theme={theme} current={current} selected={selected} />
         </g>
         {ring && <rect className="sheet-selected" x={ring.box.x} y={ring.box.y} width={ring.box.w} height={ring.box.h} />}
-        {children}
+        {over?.(level)}
       </svg>
       {(zoomable || foot) && (
         <div className="sheet-foot">

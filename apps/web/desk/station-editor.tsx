@@ -5,7 +5,7 @@ import { fromSi, type Refusal, readQuantity, usualUnit } from '../../../src/unit
 import { DescriptionForm } from './description-form';
 import { useDesk } from './desk';
 import { desk } from './paths';
-import { UnitChoice } from './worksheet-sheet';
+import { UnitChoice } from './worksheet-input';
 
 /** Everything about one station that can be put right: name, place and size, what seals it, whether it is there at all. */
 export const StationEditor = ({

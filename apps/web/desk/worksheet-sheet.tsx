@@ -1,14 +1,13 @@
-import { useId, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { AnyWorksheet, Input, Output, Step } from '../../../src/terms';
 import { fromSi, type Preferences, quantities, type Refusal, readQuantity, show, showIn } from '../../../src/units';
 import { work, worksheetById } from '../../../src/worksheets';
+import { upperFirst } from './desk';
 import { fittingUnit } from './fitting-unit';
 import { SourceLine } from './source-line';
+import { type InputField, InputRow } from './worksheet-input';
 
 type Given = Readonly<Record<string, number | string>>;
-
-/** What stands in one field: the characters and the unit beside them. */
-type Field = { readonly text: string; readonly unit: string };
 
 /**
  * One calculation laid open, with its own inputs to play with. The same in the box behind a figure and on its own page.
@@ -43,7 +42,7 @@ export const WorksheetSheet = ({
   return <Laid worksheet={worksheet} given={given ?? {}} preferences={preferences} boxed={boxed} {...(onClose ? { onClose } : {})} />;
 };
 
-const fieldOf = (input: Input, value: number | string | undefined, preferences: Preferences): Field => {
+const fieldOf = (input: Input, value: number | string | undefined, preferences: Preferences): InputField => {
   if (input.type !== 'number') return { text: String(value ?? input.otherwise ?? (input.type === 'text' ? input.example : (input.words[0] ?? ''))), unit: '' };
   const own = typeof value === 'number' ? value : input.otherwise;
   const si = own === undefined ? undefined : toSiOf(own, input);
@@ -74,7 +73,9 @@ const Laid = ({
   readonly onClose?: () => void;
 }) => {
   const inputs = Object.entries(worksheet.inputs as Readonly<Record<string, Input>>);
-  const [fields, setFields] = useState<Readonly<Record<string, Field>>>(() => Object.fromEntries(inputs.map(([key, input]) => [key, fieldOf(input, given[key], preferences)])));
+  const [fields, setFields] = useState<Readonly<Record<string, InputField>>>(() =>
+    Object.fromEntries(inputs.map(([key, input]) => [key, fieldOf(input, given[key], preferences)])),
+  );
   const [touched, setTouched] = useState<ReadonlySet<string>>(new Set());
 
   const { values, refusals } = useMemo(() => read(inputs, fields, touched, given), [inputs, fields, touched, given]);
@@ -83,7 +84,7 @@ const Laid = ({
   const shownRefusals: readonly Refusal[] = waiting ? refusals.filter((r) => touched.has(r.path)) : [...refusals, ...(outcome && !outcome.ok ? outcome.refusals : [])];
 
   const Head = boxed ? 'h3' : 'h2';
-  const change = (key: string, field: Field) => {
+  const change = (key: string, field: InputField) => {
     setTouched((t) => new Set(t).add(key));
     setFields((f) => ({ ...f, [key]: field }));
   };
@@ -163,7 +164,7 @@ const Laid = ({
 /** Reads every field at once. What was not touched keeps the very figure it was opened with. */
 const read = (
   inputs: readonly (readonly [string, Input])[],
-  fields: Readonly<Record<string, Field>>,
+  fields: Readonly<Record<string, InputField>>,
   touched: ReadonlySet<string>,
   given: Given,
 ): { readonly values: Given; readonly refusals: readonly Refusal[] } => {
@@ -204,101 +205,24 @@ const Answer = ({
   readonly preferences: Preferences;
 }) => {
   const outputs = Object.entries(worksheet.results as Readonly<Record<string, Output>>);
-  const [first, ...rest] = outputs;
+  // Programs are given some results in two units; a person reads each once, in their own.
+  const [first, ...rest] = outputs.filter(([, output]) => output.meaning !== 'the same');
   if (!first) return null;
   return (
     <>
       <p className="worksheet-figure">{resultWords(first[1], result[first[0]], preferences)}</p>
-      <p className="worksheet-meaning">{first[1].meaning}</p>
+      <p className="worksheet-meaning">{upperFirst(first[1].meaning)}</p>
       {rest.length > 0 && (
         <dl className="facts">
           {rest.map(([key, output]) => (
             <div key={key}>
-              <dt>{output.meaning}</dt>
+              <dt>{upperFirst(output.meaning)}</dt>
               <dd>{resultWords(output, result[key], preferences)}</dd>
             </div>
           ))}
         </dl>
       )}
     </>
-  );
-};
-
-const InputRow = ({
-  name,
-  input,
-  field,
-  refusals,
-  onChange,
-}: {
-  readonly name: string;
-  readonly input: Input;
-  readonly field: Field;
-  readonly refusals: readonly Refusal[];
-  readonly onChange: (field: Field) => void;
-}) => {
-  const id = useId();
-  const wrong = refusals.length > 0;
-  return (
-    <div className="input-row">
-      <label htmlFor={id}>{input.meaning}</label>
-      <span className="input-with-unit">
-        {input.type === 'word' ? (
-          <select id={id} value={field.text} onChange={(e) => onChange({ ...field, text: e.target.value })}>
-            {input.words.map((w) => (
-              <option key={w} value={w}>
-                {w}
-              </option>
-            ))}
-          </select>
-        ) : (
-          <input
-            id={id}
-            name={name}
-            type="text"
-            inputMode={input.type === 'number' ? 'decimal' : 'text'}
-            autoComplete="off"
-            value={field.text}
-            placeholder={input.type === 'text' ? input.example : undefined}
-            aria-invalid={wrong}
-            aria-describedby={wrong ? `${id}-wrong` : undefined}
-            onChange={(e) => onChange({ ...field, text: e.target.value })}
-          />
-        )}
-        {input.type === 'number' && <UnitChoice quantity={input.quantity} label={input.meaning} unit={field.unit} onChange={(unit) => onChange({ ...field, unit })} />}
-      </span>
-      {wrong && (
-        <p className="refusal" id={`${id}-wrong`}>
-          {refusals.map((r) => r.sentence).join(' ')}
-        </p>
-      )}
-    </div>
-  );
-};
-
-/** The unit beside a figure. One that has no choice stands as text. */
-export const UnitChoice = ({
-  quantity,
-  label,
-  unit,
-  onChange,
-}: {
-  readonly quantity: keyof typeof quantities;
-  readonly label: string;
-  readonly unit: string;
-  readonly onChange: (unit: string) => void;
-}) => {
-  const { units } = quantities[quantity];
-  const only = units[0];
-  if (units.length === 1 && only) return only.symbol === '' ? null : <span className="unit">{only.symbol}</span>;
-  return (
-    <select className="unit" aria-label={`Unit: ${label}`} value={unit} onChange={(e) => onChange(e.target.value)}>
-      {units.map((u) => (
-        <option key={u.id} value={u.id}>
-          {u.symbol || 'as a fraction'}
-        </option>
-      ))}
-    </select>
   );
 };
 
@@ -351,7 +275,7 @@ const Changes = ({
     const then = other.ok ? other.value.outcome.result[key] : undefined;
     if (typeof then !== 'number' || resultWords(output, then, preferences) === resultWords(output, now, preferences)) return [];
     const more = warm ? `${show(WARMER_K, 'temperature-difference', preferences)} warmer` : 'a tenth more';
-    return [{ name, words: `${input.meaning}: ${more}`, then, weight: Math.abs(then - now) }];
+    return [{ name, words: `${upperFirst(input.meaning)}: ${more}`, then, weight: Math.abs(then - now) }];
   });
   if (lines.length === 0) return null;
   const strongest = [...lines].sort((a, b) => b.weight - a.weight).slice(0, 4);
