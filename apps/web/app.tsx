@@ -1,19 +1,22 @@
-import { lazy, Suspense, useEffect, useState } from 'react';
+import { Suspense, useEffect, useState } from 'react';
+import { JobCard, NewRig, OneRig, PlanScreen } from './field/parts';
 import { OfflineNotice } from './offline/notice';
+import type { Session } from './session/session';
 import { SessionProvider } from './session/use-session';
 import { Announcer } from './shared/announce';
 import { Surface } from './shared/drawing-view';
-import { type Route, useRoute } from './shared/route';
-import { SettingsProvider, useSettings } from './shared/settings';
+import { part, whenIdle } from './shared/part';
+import { parseRoute, type Route, useRoute } from './shared/route';
+import { SettingsProvider, storedSettings, useSettings } from './shared/settings';
 
-const Field = lazy(() => import('./field'));
-const Desk = lazy(() => import('./desk'));
+const Field = part(() => import('./field'));
+const Desk = part(() => import('./desk'));
 
 /** From this width on a rig opens at the desk, unless the person chose otherwise. [px] */
 const DESK_WIDTH = 900;
 
 const useWide = (): boolean => {
-  const [wide, set] = useState(() => window.matchMedia(`(min-width: ${DESK_WIDTH}px)`).matches);
+  const [wide, set] = useState(isWide);
   useEffect(() => {
     const query = window.matchMedia(`(min-width: ${DESK_WIDTH}px)`);
     const tell = (): void => set(query.matches);
@@ -47,10 +50,27 @@ const Screen = () => {
   );
 };
 
-export const App = () => (
+const isWide = (): boolean => window.matchMedia(`(min-width: ${DESK_WIDTH}px)`).matches;
+
+/** Loads what the address asks for before the first drawing, all at once in place of one after the other. */
+export const warmUp = async (session: Session): Promise<void> => {
+  const route = parseRoute(location.hash);
+  const { view } = storedSettings();
+  const desk = atDesk(route, view === 'desk' || (view === 'auto' && isWide()));
+  const rig = route.parts[0] === 'rig' ? route.parts[1] : undefined;
+  if (rig !== undefined) session.overview(rig).catch(() => undefined);
+  try {
+    await (desk ? Desk.load() : Promise.all([Field.load(), ...(rig === undefined ? [] : [OneRig.load()])]));
+  } catch {
+    // The screen itself says what could not be loaded.
+  }
+  whenIdle(Field, OneRig, NewRig, PlanScreen, JobCard);
+};
+
+export const App = ({ session }: { readonly session: Session }) => (
   <SettingsProvider>
     <OfflineNotice />
-    <SessionProvider>
+    <SessionProvider session={session}>
       <Screen />
     </SessionProvider>
     <Announcer />

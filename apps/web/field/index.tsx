@@ -1,15 +1,12 @@
-import { lazy } from 'react';
 import { useRigs } from '../session/use-session';
 import { PageTitle } from '../shared/page-title';
 import { href, type Route } from '../shared/route';
 import { FirstMinute } from './first-minute';
 import { Frame, Primary } from './frame';
+import { NewRig, OneRig } from './parts';
 import { ProblemsScreen } from './problems-screen';
 import { RecordScreen } from './record-screen';
 import { RigsList } from './rigs-list';
-
-const NewRig = lazy(() => import('./new-rig/new-rig'));
-const OneRig = lazy(() => import('./one-rig'));
 
 /** The screens for the hand. What comes before a rig is opened is small and stands at once; the rest is loaded with the rig. */
 const Field = ({ route }: { readonly route: Route }) => {

@@ -1,15 +1,12 @@
-import { lazy } from 'react';
 import type { RigId } from '../../../src/terms';
 import { useOverview } from '../session/use-session';
 import { PageTitle } from '../shared/page-title';
 import { href } from '../shared/route';
 import { Frame, Primary } from './frame';
 import { MoreScreen } from './more-screen';
+import { JobCard, PlanScreen } from './parts';
 import { RigHome } from './rig-home';
 import { RoundScreen } from './walk/round-screen';
-
-const PlanScreen = lazy(() => import('./work/plan-screen'));
-const JobCard = lazy(() => import('./work/job-card'));
 
 /** The screens of one rig. */
 const OneRig = ({ rig, page, more }: { readonly rig: RigId; readonly page: string | undefined; readonly more: readonly string[] }) => {

@@ -59,7 +59,16 @@ const drawn = async (): Promise<{ readonly s: Session; readonly rig: string }> =
 
 const observed = (rig: string, station: string, kind: string, body: unknown, round?: string): Draft => {
   const version = { 'seal-grade': 2, 'tyre-pressure': 2 }[kind] ?? 1;
-  return { rig, kind, version, observed_at: '2026-09-19T11:00:00-04:00', by: BY, place: { at: 'station', station, side: 'outside' }, body, ...(round === undefined ? {} : { round }) };
+  return {
+    rig,
+    kind,
+    version,
+    observed_at: '2026-09-19T11:00:00-04:00',
+    by: BY,
+    place: { at: 'station', station, side: 'outside' },
+    body,
+    ...(round === undefined ? {} : { round }),
+  };
 };
 
 const aSeal = ({ rig }: Overview): string => rig.stations.find((st) => asksAt(st, 'outside').asks[0]?.id === 'seal-grade' && st.face === 'roof')?.id ?? '';
@@ -93,7 +102,15 @@ describe('the session', () => {
     const { rig: drawing } = await s.overview(rig);
     const stops = await s.stops(rig, 'full');
     const [begun] = await s.keep([
-      { rig, kind: 'round-begun', version: 1, observed_at: '2026-09-19T10:00:00-04:00', by: BY, place: { at: 'rig' }, body: { form: 'full', steps: stops.map(({ station, side }) => ({ station, side })) } },
+      {
+        rig,
+        kind: 'round-begun',
+        version: 1,
+        observed_at: '2026-09-19T10:00:00-04:00',
+        by: BY,
+        place: { at: 'rig' },
+        body: { form: 'full', steps: stops.map(({ station, side }) => ({ station, side })) },
+      },
     ]);
     let last = '';
     for (const stop of stops) {
@@ -103,7 +120,9 @@ describe('the session', () => {
         const body = soundBody(kind);
         const place = { at: 'station', station: stop.station, side: stop.side } as const;
         const common = { rig, observed_at: '2026-09-19T10:30:00-04:00', by: BY, place, round: begun?.id ?? '', spent_s: 20 };
-        const [entry] = await s.keep([body ? { ...common, kind: kind.id, version: kind.version, body } : { ...common, kind: 'could-not-see', version: 1, body: { reason: 'dark-or-dirty' } }]);
+        const [entry] = await s.keep([
+          body ? { ...common, kind: kind.id, version: kind.version, body } : { ...common, kind: 'could-not-see', version: 1, body: { reason: 'dark-or-dirty' } },
+        ]);
         last = entry?.id ?? '';
       }
     }

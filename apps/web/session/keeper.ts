@@ -1,4 +1,4 @@
-import { asksAt, kindById } from '../../../src/entries';
+import { asksAt, kindById, readBody } from '../../../src/entries';
 import { type Book, inKnownOrder, type LogbookStore, type PhotoStore } from '../../../src/logbook';
 import { defectsOf, isOpen, looksChain, type Plan } from '../../../src/plan';
 import { type Rig, startingLayout, walkingOrder } from '../../../src/rig';
@@ -56,6 +56,7 @@ export const keeper = (given: Given): Session => {
   });
 
   const keep = async (all: readonly Draft[]): Promise<readonly Entry[]> => {
+    for (const draft of all) refuseDraft(draft);
     const rigs = [...new Set(all.map((d) => d.rig))];
     // Read first: what is written is then only added, and the screen never waits for a whole reading after a tap.
     await Promise.all(rigs.map(books.of));
@@ -282,6 +283,13 @@ const demoName = (rig: RigId): string => `${rig}/sample`;
 const demoRig = async ({ store, files }: Given): Promise<RigId | undefined> => {
   const first = JSON.parse((await files.demo()).split('\n', 1)[0] ?? '{}') as Partial<Entry>;
   return (await store.rigs()).find((r) => r === first.rig);
+};
+
+/** A body that its kind refuses is never written: the form should have said so before, and now the page is told. */
+const refuseDraft = ({ kind, body }: Draft): void => {
+  const known = kindById(kind);
+  const read = known && readBody(known, body);
+  if (read && !read.ok) throw new Error(read.refusals.map((r) => r.sentence).join(' '));
 };
 
 const lastDayOf = (text: string): CivilDay => {

@@ -20,6 +20,6 @@ const counts = (entry: Entry, on: CivilDay): boolean => {
  */
 export const lookBack = (rig: RigId, lines: readonly Line[], on: CivilDay): { readonly subject: Rig; readonly planned: Planned } => {
   const then = lines.filter((l) => counts(l.entry, on));
-  const { state } = advance(kinds, blankRig(rig), undefined, then, { fits: (kind, body) => readBody(kind, body).ok });
+  const { state } = rigBook(rig, undefined, then);
   return { subject: state.subject, planned: planAfter(undefined, state.subject, state, on) };
 };

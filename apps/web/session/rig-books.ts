@@ -1,16 +1,13 @@
-import { kinds, readBody } from '../../../src/entries';
-import { advance, type Book, type Line, type LogbookStore } from '../../../src/logbook';
-import { blankRig, type Rig } from '../../../src/rig';
+import type { Book, Line, LogbookStore } from '../../../src/logbook';
+import type { Rig } from '../../../src/rig';
 import type { RigId } from '../../../src/terms';
+import { rigBook } from '../../rig-book';
 
-/** A rig's logbook, folded, with the lines it was folded from. */
+/** A rig's logbook, folded, with the lines it was folded from. Bodies are judged where they come in: by the store, and in `keep`. */
 export type RigBook = { readonly book: Book<Rig>; readonly lines: readonly Line[] };
 
-/** Bodies that this version's own kinds cannot read stay in the record and are not judged. */
-const fits = (kind: Parameters<typeof readBody>[0], body: unknown): boolean => readBody(kind, body).ok;
-
 const folded = (rig: RigId, before: RigBook | undefined, lines: readonly Line[]): RigBook => ({
-  book: advance(kinds, blankRig(rig), before?.book, lines, { fits }),
+  book: rigBook(rig, before?.book, lines),
   lines: [...(before?.lines ?? []), ...lines],
 });
 

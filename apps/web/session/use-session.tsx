@@ -12,15 +12,14 @@ const changed = (rig: RigId): void => {
   for (const tell of listeners) tell(rig);
 };
 
-export const SessionProvider = ({ children }: { readonly children: ReactNode }) => {
-  const [session, setSession] = useState<Session>();
-  useEffect(() => {
-    const made = connect();
-    made.watch(proxy(changed)).catch(openTrouble);
-    setSession(() => made);
-  }, []);
-  return session ? <Context value={session}>{children}</Context> : <p className="opening">Seamward is opening.</p>;
+/** Begun before the page is drawn, so that the worker reads the logbook while the screen is still loading. */
+export const openSession = (): Session => {
+  const session = connect();
+  session.watch(proxy(changed)).catch(openTrouble);
+  return session;
 };
+
+export const SessionProvider = ({ session, children }: { readonly session: Session; readonly children: ReactNode }) => <Context value={session}>{children}</Context>;
 
 const openTrouble = (cause: unknown): void =>
   reportTrouble({

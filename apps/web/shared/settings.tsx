@@ -22,7 +22,8 @@ const usualSystem = (): UnitSystem => {
 
 const first = (): Settings => ({ by: '', system: usualSystem(), units: {}, hand: 'right', theme: 'light', view: 'auto', photos: 'original' });
 
-const load = (): Settings => {
+/** The settings as they are stored on this device, for what runs before the page is drawn. */
+export const storedSettings = (): Settings => {
   try {
     return { ...first(), ...(JSON.parse(localStorage.getItem(KEY) ?? '{}') as Partial<Settings>) };
   } catch {
@@ -34,7 +35,7 @@ type Held = { readonly settings: Settings; readonly change: (part: Partial<Setti
 const Context = createContext<Held | undefined>(undefined);
 
 export const SettingsProvider = ({ children }: { readonly children: ReactNode }) => {
-  const [settings, set] = useState(load);
+  const [settings, set] = useState(storedSettings);
   const change = useCallback((part: Partial<Settings>) => {
     set((old) => {
       const next = { ...old, ...part };
