@@ -1,8 +1,9 @@
-import { asksAt, kindById, kinds, soundBody } from '../../src/entries';
-import { fold, type Line } from '../../src/logbook';
-import { type Answers, blankRig, layoutFrom, type Rig, walkingOrder } from '../../src/rig';
+import { asksAt, kindById, soundBody } from '../../src/entries';
+import type { Line } from '../../src/logbook';
+import { type Answers, layoutFrom, type Rig, walkingOrder } from '../../src/rig';
 import type { AnyKind, EntryId, Side, Station } from '../../src/terms';
 import { isoDay, parseDay, type QuantityId } from '../../src/units';
+import { rigBook } from '../rig-book';
 import { DONE, type Figure, type Found, LEAKING, type Pick, ROUNDS, type Round } from './scenario';
 import { lot, type Teller, teller, typed } from './teller';
 
@@ -56,7 +57,7 @@ const describe = (story: Teller): Rig => {
     place: whole,
     body: { place_name: 'Home, open yard', heading: typed('90', 'angle', 'deg'), cover: 'open', ground: 'gravel', slides: 'in' },
   });
-  return fold(kinds, blankRig(DEMO_RIG), story.lines()).subject;
+  return rigBook(DEMO_RIG, undefined, story.lines()).state.subject;
 };
 
 /** Beads age a little with the years, the sunny side first: a steady invention, the same on every machine. */

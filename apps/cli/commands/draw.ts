@@ -30,10 +30,10 @@ export const addDraw = (program: Command): void => {
     .option('--inside', 'the inside of the face, mirrored')
     .option('--on <day>', 'the civil day to judge, as 2026-10-04 (default: today)')
     .option('--units <system>', 'us or metric', 'us')
-    .action((path: string, options: Options) => {
+    .action(async (path: string, options: Options) => {
       const preferences: Preferences = { system: unitSystem(options.units), units: {} };
       const on = dayFrom(options.on);
-      const { rig, state } = openLogbook(path);
+      const { rig, state } = await openLogbook(path);
       const sheet = SHEETS.find((s) => s === options.face);
       if (sheet === undefined && !rig.faces.some((f) => f.id === options.face))
         throw new Stop(`--face: expected one of ${[...rig.faces.map((f) => f.id), ...SHEETS].join(', ')}; received “${options.face}”`, EXIT.refused);

@@ -33,10 +33,10 @@ export const addPlan = (program: Command): void => {
     .option('--json', 'print the plan as JSON, the same bytes as the web app saves')
     .option('--on <day>', 'the civil day to judge, as 2026-10-04 (default: today)')
     .option('--units <system>', 'us or metric, for the plain text', 'us')
-    .action((path: string, options: Options) => {
+    .action(async (path: string, options: Options) => {
       const on = dayFrom(options.on);
       const system = unitSystem(options.units);
-      const { rig, state } = openLogbook(path);
+      const { rig, state } = await openLogbook(path);
       const plan = planOf(rig, state, on);
       print(options.json ? planDocument(plan, rig) : planText(plan, rig, { system, units: {} }));
     });

@@ -1,8 +1,6 @@
-import { createReadStream } from 'node:fs';
-import { createInterface } from 'node:readline';
 import type { Command } from 'commander';
-import { verifier } from '../../../src/logbook';
-import { bodyCheck, cannotRead, nodeHash } from '../logbook-file';
+import { verifyFile } from '../../../src/adapters/logbook-file';
+import { cannotRead, VERIFY } from '../logbook-file';
 import { EXIT, print, printJson } from '../outcome';
 
 type Options = { readonly json?: boolean };
@@ -14,18 +12,9 @@ export const addVerify = (program: Command): void => {
     .argument('<log>', 'a .jsonl logbook')
     .option('--json', 'print JSON')
     .action(async (path: string, options: Options) => {
-      const verify = verifier({ check: bodyCheck, hash: nodeHash });
-      let lastByte = 10;
-      try {
-        const bytes = createReadStream(path);
-        bytes.on('data', (chunk) => {
-          if (typeof chunk !== 'string') lastByte = chunk.at(-1) ?? lastByte;
-        });
-        for await (const line of createInterface({ input: bytes, crlfDelay: Number.POSITIVE_INFINITY })) verify.line(line);
-      } catch (error) {
+      const verification = await verifyFile(path, VERIFY).catch((error: unknown) => {
         throw cannotRead(path, error);
-      }
-      const verification = verify.end(lastByte !== 10);
+      });
       if (options.json) printJson(verification);
       else print(verification.sentences.join('\n') + (verification.entries > 0 ? `\nDigest ${verification.digest}` : ''));
       process.exitCode = verification.whole ? EXIT.ok : EXIT.damaged;

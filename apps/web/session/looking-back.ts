@@ -1,9 +1,10 @@
-import { kindById, kinds, readBody } from '../../../src/entries';
-import { advance, type Line } from '../../../src/logbook';
+import { kindById } from '../../../src/entries';
+import type { Line } from '../../../src/logbook';
 import { type Planned, planAfter } from '../../../src/plan';
-import { blankRig, type Rig } from '../../../src/rig';
+import type { Rig } from '../../../src/rig';
 import type { Entry, RigId } from '../../../src/terms';
 import { type CivilDay, lastDay, parseWhen } from '../../../src/units';
+import { rigBook } from '../../rig-book';
 
 /** What describes the rig, and what amends other entries, counts whatever the day: it says how the older lines are to be read. */
 const counts = (entry: Entry, on: CivilDay): boolean => {
