@@ -17,7 +17,7 @@ type Props = {
   readonly stationName: string;
   readonly change: (change: Change) => void;
   readonly note: (text: string) => void;
-  readonly photo: (photo: PhotoRef) => void;
+  readonly photo: (photo: PhotoRef) => unknown;
   readonly add: (kind: AnyKind) => void;
   readonly notSeen: () => void;
   readonly close: () => void;

@@ -11,7 +11,7 @@ type Props = {
   readonly last: Last | undefined;
   readonly photos: readonly PhotoRef[];
   readonly name: string;
-  readonly add: (photo: PhotoRef) => void;
+  readonly add: (photo: PhotoRef) => unknown;
   /** The card may have no room for pictures: then the button is one row. */
   readonly word?: string;
 };
@@ -49,7 +49,7 @@ export const PhotoPair = ({ last, photos, name, add, word = 'Photo' }: Props) =>
 };
 
 /** Opens the camera. The draft is on disk already: the camera may cost the page its life. */
-export const PhotoButton = ({ words, name, add }: { readonly words: string; readonly name: string; readonly add: (photo: PhotoRef) => void }) => {
+export const PhotoButton = ({ words, name, add }: { readonly words: string; readonly name: string; readonly add: (photo: PhotoRef) => unknown }) => {
   const session = useSession();
   const { photos } = useSettings();
   const [busy, setBusy] = useState(false);
@@ -59,7 +59,7 @@ export const PhotoButton = ({ words, name, add }: { readonly words: string; read
     setBusy(true);
     try {
       const bytes = new Uint8Array(await file.arrayBuffer());
-      add(await session.keepPhoto(bytes, file.type || 'application/octet-stream', photos === 'reduced'));
+      await add(await session.keepPhoto(bytes, file.type || 'application/octet-stream', photos === 'reduced'));
       announce(`Photo of ${name} is kept.`);
     } catch (cause) {
       reportTrouble({

@@ -224,7 +224,12 @@ export const useVisit = ({ rig, round, step, stationName, view, asks }: At) => {
       turnTo: (kind: AnyKind) => latest.current && put(turnTo(latest.current, kind)),
       look: (part: Partial<Pick<Visit, 'live' | 'opened'>>) => latest.current && show({ ...latest.current, ...part }),
       note: (note: string) => latest.current && put({ ...latest.current, note }),
-      photo: (photo: PhotoRef) => latest.current && put({ ...latest.current, photos: [...latest.current.photos, photo] }),
+      /** A photo joins the answer that is kept already; before there is one it stays in the draft. Resolves when either is durable. */
+      photo: async (photo: PhotoRef): Promise<void> => {
+        if (!latest.current) return;
+        put({ ...latest.current, photos: [...latest.current.photos, photo] });
+        await keep();
+      },
       dropPhoto: (hash: string) => latest.current && put({ ...latest.current, photos: latest.current.photos.filter((p) => p.hash !== hash) }),
       kept: (kind: string): EntryId | undefined => visit?.kept[kind]?.entry,
     }),
