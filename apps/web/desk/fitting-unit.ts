@@ -14,6 +14,6 @@ export const fittingUnit = (quantity: QuantityId, si: number, preferences: Prefe
   const usual = usualUnit(quantity, preferences);
   const readable = (unit: string): boolean => Math.abs(fromSi(si, quantity, unit)) >= LEAST_READABLE;
   if (quantity === 'temperature' || si === 0 || readable(usual)) return usual;
-  const ours = quantities[quantity].units.filter((u) => US.includes(u.id) === US.includes(usual) && readable(u.id));
-  return [...ours].sort((a, b) => b.scale - a.scale)[0]?.id ?? usual;
+  const ours = quantities[quantity].units.filter((u) => US.includes(u.id) === US.includes(usual)).toSorted((a, b) => b.scale - a.scale);
+  return (ours.find((u) => readable(u.id)) ?? ours.at(-1))?.id ?? usual;
 };

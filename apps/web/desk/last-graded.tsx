@@ -28,7 +28,7 @@ export const useLastGrades = (on: number | undefined, wanted: boolean): Grades =
   }, [lines, on, wanted]);
 };
 
-/** Each seal's last grade, written on its part. Its station says the same to a screen reader on its own page. */
+/** Each seal's last grade, written on its part. */
 export const Grades = ({
   drawing,
   grades,
@@ -41,7 +41,7 @@ export const Grades = ({
   readonly marked: ReadonlySet<StationId>;
   readonly size: number;
 }) => (
-  <g className="last-graded" aria-hidden="true">
+  <g className="last-graded">
     {reachables(drawing.primitives)
       .filter((r) => grades.has(r.id))
       .map(({ id, box }) => (

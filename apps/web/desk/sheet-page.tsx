@@ -6,6 +6,7 @@ import { openFindings, readySentence } from './answers';
 import { count, findingStation, useDesk } from './desk';
 import { LAYERS, type Layer, sheetDrawing } from './drawings';
 import { Grades, useLastGrades } from './last-graded';
+import { Parked } from './parked';
 import { SheetLists } from './sheet-lists';
 import { OtherSheets, openThing, Selected, useDrawingTheme } from './sheet-parts';
 import { SheetView } from './sheet-view';
@@ -99,6 +100,7 @@ const SheetHead = ({ overview, past }: { readonly overview: Overview; readonly p
         {seen} of {count(all, 'station', 'stations')} seen. {plan.next_round ? `Next round ${showDay(plan.next_round.on)}.` : ''}{' '}
         {overview.rig.overall_certainty === 'typical' ? 'Sizes typical, measure yours.' : ''}
       </p>
+      <Parked on={plan.on} />
     </header>
   );
 };
