@@ -3,7 +3,7 @@ import { createContext, type ReactNode, use, useEffect, useState } from 'react';
 import type { RigId, StationId } from '../../../src/terms';
 import { reportTrouble } from '../shared/trouble';
 import { connect } from './connect';
-import type { LogbookPage, Overview, RigLine, Session, StationView } from './session';
+import type { Overview, RigLine, Session, StationView } from './session';
 
 const Context = createContext<Session | undefined>(undefined);
 
@@ -72,7 +72,6 @@ const useLive = <T,>(ask: (session: Session) => Promise<T>, of: RigId | undefine
 export const useRigs = (): readonly RigLine[] | undefined => useLive((s) => s.rigs(), undefined, 'rigs');
 export const useOverview = (rig: RigId, on?: number): Overview | undefined => useLive((s) => s.overview(rig, on), rig, `overview ${rig} ${on ?? ''}`);
 export const useStation = (rig: RigId, station: StationId): StationView | undefined => useLive((s) => s.station(rig, station), rig, `station ${rig} ${station}`);
-export const useLogbook = (rig: RigId, from: number, count: number): LogbookPage | undefined => useLive((s) => s.logbook(rig, from, count), rig, `logbook ${rig} ${from} ${count}`);
 
 /** An address for a kept photograph, for `img`; undefined while it loads or when the photo is not on this device. */
 export const usePhoto = (hash: string | undefined): string | undefined => {

@@ -7,8 +7,6 @@ export const stationById = (rig: Rig, id: StationId | undefined): Station | unde
 export const lowerFirst = (text: string): string => (/^[A-Z][a-z' ]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
 export const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-export const faceName = (rig: Rig, station: Station): string => rig.faces.find((f) => f.id === station.face)?.name ?? station.face;
-
 const REACH: Readonly<Record<Station['reach'], string>> = { ground: '', ladder: 'from the ladder', roof: 'on the roof', under: 'from below', inside: '' };
 
 /** `Roof, from the ladder`; `Curb side, inside`. */

@@ -14,9 +14,6 @@ export const StitchSign = () => (
 );
 export const UndoSign = () => sign(<path d="M9 4 4 9l5 5M4 9h10a5.5 5.5 0 0 1 0 11H9" />);
 export const BackSign = () => sign(<path d="M14 4 6 12l8 8M6 12h14" />);
-export const OnSign = () => sign(<path d="M10 4l8 8-8 8M18 12H3" />, 28);
-export const MenuSign = () => sign(<path d="M3 6h18M3 12h18M3 18h18" />);
 export const EraseSign = () => sign(<path d="M8 5h13v14H8l-6-7zM11.5 9l6 6M17.5 9l-6 6" />, 32);
 export const CameraSign = () => sign(<path d="M2 7h5l2-3h6l2 3h5v13H2zM12 9.5a3.9 3.9 0 1 0 0 7.8 3.9 3.9 0 0 0 0-7.8z" />, 34);
 export const TickSign = () => sign(<path d="M4.5 13 10 18.5 20 6" />, 20);
-export const OpenSign = () => sign(<path d="M6 9l6 6 6-6" />);

@@ -1,4 +1,5 @@
-import type { Overview } from '../../session/session';
+import { useEffect, useState } from 'react';
+import type { Overview, RoundView } from '../../session/session';
 import { goInstead, href } from '../../shared/route';
 import { StationCard } from '../visit/station-card';
 import { RoundFinished } from './round-finished';
@@ -18,12 +19,23 @@ const NUMBER = /^\d+$/;
 
 /** `round` starts one or goes on, `round/<n>` is a stop, `round/list` all of them, `round/finished` the end. */
 export const RoundScreen = ({ overview, at }: { readonly overview: Overview; readonly at: string | undefined }) => {
-  const { round, rig } = overview;
-  const address = (to: string | number): string => href('rig', rig.id, 'round', to);
+  const { round } = overview;
   if (!round || (round.ended && at !== 'finished' && at !== 'list') || at === 'start') return <RoundStart overview={overview} />;
   if (at === 'list') return <RoundList overview={overview} round={round} />;
   if (at === 'finished' || round.ended) return <RoundFinished overview={overview} round={round} />;
-  const index = at !== undefined && NUMBER.test(at) ? Number(at) - 1 : round.at;
+  return <Walk overview={overview} round={round} at={at} />;
+};
+
+/** `round/now` is turned into the stop's own number at once: the screen must not slide on when this stop has its answer. */
+const Walk = ({ overview, round, at }: { readonly overview: Overview; readonly round: RoundView; readonly at: string | undefined }) => {
+  const address = (to: string | number): string => href('rig', overview.rig.id, 'round', to);
+  const [start] = useState(round.at);
+  const numbered = at !== undefined && NUMBER.test(at);
+  const index = numbered ? Number(at) - 1 : start;
+  const here = address(index + 1);
+  useEffect(() => {
+    if (!numbered) goInstead(here);
+  }, [numbered, here]);
   const toStep = (i: number): void => goInstead(address(i + 1));
   const onward = (from: number): void => {
     const next = nextOpen(round.steps, from);
