@@ -22,6 +22,18 @@ export type OpenBrowser = {
   readonly close: () => Promise<void>;
 };
 
+/** Browsers that are still open; none outlives the process that opened it. */
+const open = new Set<ChildProcess>();
+const killGroup = (child: ChildProcess): void => {
+  if (child.pid === undefined) return;
+  try {
+    process.kill(-child.pid, 'SIGKILL');
+  } catch {
+    // already gone
+  }
+};
+process.once('exit', () => open.forEach(killGroup));
+
 const FLAGS = [
   '--headless=new',
   '--no-sandbox',
@@ -57,26 +69,22 @@ const portOf = async (profile: string, child: ChildProcess): Promise<string> => 
 const ended = (child: ChildProcess): Promise<void> =>
   new Promise((resolve) => (child.exitCode !== null || child.signalCode !== null ? resolve() : child.once('exit', () => resolve())));
 
-export const openBrowser = async (profile: string, viewport: { readonly width: number; readonly height: number } = PHONE): Promise<OpenBrowser> => {
+export const openBrowser = async (profile: string, viewport: { readonly width: number; readonly height: number } = PHONE, ...flags: readonly string[]): Promise<OpenBrowser> => {
   const executable = ensureChromium();
   if (executable === undefined) throw new Error(HOW_TO_GET_ONE);
   rmSync(join(profile, 'DevToolsActivePort'), { force: true });
-  const child = spawn(executable, [...FLAGS, `--window-size=${viewport.width},${viewport.height}`, `--user-data-dir=${profile}`, 'about:blank'], {
+  const child = spawn(executable, [...FLAGS, ...flags, `--window-size=${viewport.width},${viewport.height}`, `--user-data-dir=${profile}`, 'about:blank'], {
     detached: true,
     stdio: 'ignore',
   });
+  open.add(child);
+  child.once('exit', () => open.delete(child));
   const browser = await chromium.connectOverCDP(`http://127.0.0.1:${await portOf(profile, child)}`);
   const context = browser.contexts()[0] ?? (await browser.newContext());
   const page = context.pages()[0] ?? (await context.newPage());
   await page.setViewportSize(viewport);
   const kill = async (): Promise<void> => {
-    if (child.pid !== undefined) {
-      try {
-        process.kill(-child.pid, 'SIGKILL');
-      } catch {
-        // already gone
-      }
-    }
+    killGroup(child);
     await ended(child);
     await browser.close().catch(() => undefined);
   };
