@@ -13,7 +13,7 @@ const answer = (kind: string, round: number, nth: number): object | undefined =>
   if (kind === 'tyre-pressure')
     return { pressure: typed(String(60 + ((round + nth) % 7)), 'gauge-pressure', 'psi'), tyre_temperature: typed(String(50 + (nth % 30)), 'temperature', 'f') };
   if (kind === 'tyre-tread') return { depth: typed('6', 'small-length', '32in') };
-  if (kind === 'tyre-date-code') return { code: '2321' };
+  if (kind === 'tyre-date-code') return { code: '2315' };
   if (kind === 'seal-grade') return { grade: `S${Math.min(4, Math.floor(((nth % 5) * (round + 1)) / 20))}` };
   const declared = kindById(kind);
   return declared ? soundBody(declared) : undefined;
