@@ -1,6 +1,7 @@
 import { useRigs } from '../session/use-session';
 import { PageTitle } from '../shared/page-title';
 import { href, type Route } from '../shared/route';
+import { useTroubles } from '../shared/trouble';
 import { FirstMinute } from './first-minute';
 import { Frame, Primary } from './frame';
 import { NewRig, OneRig } from './parts';
@@ -31,7 +32,8 @@ export default Field;
 
 const Rigs = () => {
   const rigs = useRigs();
-  if (!rigs) return <p className="opening">One moment.</p>;
+  const troubles = useTroubles();
+  if (!rigs) return troubles.length > 0 ? <ProblemsScreen /> : <p className="opening">One moment.</p>;
   return rigs.length === 0 ? <FirstMinute /> : <RigsList rigs={rigs} />;
 };
 

@@ -2,16 +2,19 @@ import type { RigId } from '../../../src/terms';
 import { useOverview } from '../session/use-session';
 import { PageTitle } from '../shared/page-title';
 import { href } from '../shared/route';
+import { useTroubles } from '../shared/trouble';
 import { Frame, Primary } from './frame';
 import { MoreScreen } from './more-screen';
 import { JobCard, PlanScreen } from './parts';
+import { ProblemsScreen } from './problems-screen';
 import { RigHome } from './rig-home';
 import { RoundScreen } from './walk/round-screen';
 
 /** The screens of one rig. */
 const OneRig = ({ rig, page, more }: { readonly rig: RigId; readonly page: string | undefined; readonly more: readonly string[] }) => {
   const overview = useOverview(rig);
-  if (!overview) return <p className="opening">Opening the logbook.</p>;
+  const troubles = useTroubles();
+  if (!overview) return troubles.length > 0 ? <ProblemsScreen /> : <p className="opening">Opening the logbook.</p>;
   if (overview.entries === 0) return <NoSuchRig />;
   switch (page) {
     case 'round':

@@ -1,7 +1,7 @@
 import { proxy } from 'comlink';
 import { createContext, type ReactNode, use, useEffect, useState } from 'react';
 import type { RigId, StationId } from '../../../src/terms';
-import { reportTrouble } from '../shared/trouble';
+import { isSpoken, keepTrouble, reportTrouble } from '../shared/trouble';
 import { connect } from './connect';
 import type { Overview, RigLine, Session, StationView } from './session';
 
@@ -22,13 +22,17 @@ export const openSession = (): Session => {
 export const SessionProvider = ({ session, children }: { readonly session: Session; readonly children: ReactNode }) => <Context value={session}>{children}</Context>;
 
 const openTrouble = (cause: unknown): void =>
-  reportTrouble({
-    key: 'storage',
-    title: 'The logbook could not be opened',
-    happened: `This browser does not let the page keep anything (${cause instanceof Error ? cause.message : String(cause)}).`,
-    safe: 'Nothing was changed. What was kept before is still where it was.',
-    todo: 'Close private windows and other tabs of this page, then reload. If it stays so, use another browser and open your saved copy there.',
-  });
+  reportTrouble(
+    isSpoken(cause)
+      ? keepTrouble(cause)
+      : {
+          key: 'storage',
+          title: 'The logbook could not be opened',
+          happened: `The page could not read what is kept here (${cause instanceof Error ? cause.message : String(cause)}).`,
+          safe: 'Nothing was changed. What was kept before is still where it was.',
+          todo: 'Close private windows and other tabs of this page, then reload. If it stays so, use another browser and open your saved copy there.',
+        },
+  );
 
 export const useSession = (): Session => {
   const session = use(Context);

@@ -38,9 +38,12 @@ const TITLES: Readonly<Record<string, string>> = {
   unreadable: 'Some entries are damaged',
 };
 
+/** Whether an error brings its own words from the store. */
+export const isSpoken = (cause: unknown): cause is Error => cause instanceof Error && cause.name === SPOKEN;
+
 /** Why an answer could not be kept: in the store's own words where it has them, else as far as the browser says. */
 export const keepTrouble = (cause: unknown): Trouble => {
-  if (cause instanceof Error && cause.name === SPOKEN) {
+  if (isSpoken(cause)) {
     const told = JSON.parse(cause.message) as { readonly code: string; readonly happened: string; readonly safe: string; readonly todo: string };
     return { key: 'storage', title: TITLES[told.code] ?? 'The last answer was not kept', happened: told.happened, safe: told.safe, todo: told.todo };
   }

@@ -2,9 +2,11 @@ import { useState } from 'react';
 import type { PhotoRef } from '../../../../src/terms';
 import { usePhoto, useSession } from '../../session/use-session';
 import { announce } from '../../shared/announce';
+import { Over } from '../../shared/dialog';
 import { useSettings } from '../../shared/settings';
 import { CameraSign } from '../../shared/signs';
-import { reportTrouble } from '../../shared/trouble';
+import { reportTrouble, type Trouble, troubleOver } from '../../shared/trouble';
+import { Primary } from '../frame';
 
 type Last = { readonly day: string; readonly words: string; readonly photo: string | undefined };
 type Props = {
@@ -23,7 +25,7 @@ export const PhotoPair = ({ last, photos, name, add, word = 'Photo' }: Props) =>
   return (
     <div className="pair">
       <figure>
-        {lastPhoto && <img src={lastPhoto} alt={`${name}, ${last?.day}`} />}
+        {lastPhoto && <Photo src={lastPhoto} words={`${name}, ${last?.day}`} />}
         <figcaption>
           {last ? (
             <>
@@ -36,7 +38,7 @@ export const PhotoPair = ({ last, photos, name, add, word = 'Photo' }: Props) =>
       </figure>
       {newest ? (
         <figure>
-          <img src={newest} alt={`${name}, now`} />
+          <Photo src={newest} words={`${name}, now`} />
           <figcaption>
             <b>Now{photos.length > 1 ? `, ${photos.length} photos` : ''}</b>
           </figcaption>
@@ -48,37 +50,62 @@ export const PhotoPair = ({ last, photos, name, add, word = 'Photo' }: Props) =>
   );
 };
 
+/** A kept photograph. Some kinds (HEIC) are kept whole and cannot be shown by every browser: then words stand in its place. */
+const Photo = ({ src, words }: { readonly src: string; readonly words: string }) => {
+  const [dark, setDark] = useState(false);
+  return dark ? <p className="no-preview">Kept, but this browser cannot show it</p> : <img src={src} alt={words} onError={() => setDark(true)} />;
+};
+
 /** Opens the camera. The draft is on disk already: the camera may cost the page its life. */
 export const PhotoButton = ({ words, name, add }: { readonly words: string; readonly name: string; readonly add: (photo: PhotoRef) => unknown }) => {
   const session = useSession();
   const { photos } = useSettings();
   const [busy, setBusy] = useState(false);
 
-  const take = async (file: File | undefined): Promise<void> => {
+  const [asked, setAsked] = useState<{ readonly file: File; readonly question: string }>();
+
+  const take = async (file: File | undefined, reduce = photos === 'reduced', sure = reduce): Promise<void> => {
     if (!file) return;
     setBusy(true);
+    setAsked(undefined);
     try {
       const bytes = new Uint8Array(await file.arrayBuffer());
-      await add(await session.keepPhoto(bytes, file.type || 'application/octet-stream', photos === 'reduced'));
+      const question = sure ? undefined : (await import('../../../../src/adapters/photo')).photoQuestion(bytes);
+      if (question !== undefined) return setAsked({ file, question });
+      add(await session.keepPhoto(bytes, file.type || 'application/octet-stream', reduce));
+      troubleOver('photo');
       announce(`Photo of ${name} is kept.`);
     } catch (cause) {
-      reportTrouble({
-        key: 'photo',
-        title: 'A photo was not kept',
-        happened: `The photo at ${name} could not be kept: ${cause instanceof Error ? cause.message : String(cause)}`,
-        safe: 'Your answers are safe without it. The picture on the phone was not changed.',
-        todo: 'Go on without it, or make room and take it again. In the settings you can choose that photos are kept smaller.',
-      });
+      reportTrouble(photoTrouble(name, cause));
     } finally {
       setBusy(false);
     }
   };
 
   return (
-    <label className="shoot">
-      <CameraSign />
-      <span>{busy ? 'Keeping it' : words}</span>
-      <input type="file" accept="image/*" capture="environment" disabled={busy} onChange={(e) => void take(e.currentTarget.files?.[0])} aria-label={`${words} of ${name}`} />
-    </label>
+    <>
+      <label className="shoot">
+        <CameraSign />
+        <span>{busy ? 'Keeping it' : words}</span>
+        <input type="file" accept="image/*" capture="environment" disabled={busy} onChange={(e) => void take(e.currentTarget.files?.[0])} aria-label={`${words} of ${name}`} />
+      </label>
+      {asked && (
+        <Over label="A large photo" close={() => setAsked(undefined)}>
+          <h2>{asked.question}</h2>
+          <Primary words="Keep a smaller copy" second="the original stays on the phone; its hash stays in the entry" act={() => void take(asked.file, true, true)} />
+          <button type="button" className="press" onClick={() => void take(asked.file, false, true)}>
+            Keep it as it is
+          </button>
+        </Over>
+      )}
+    </>
   );
 };
+
+const photoTrouble = (name: string, cause: unknown): Trouble => ({
+  key: 'photo',
+  title: 'A photo was not kept',
+  happened: `The photo at ${name} could not be kept: ${cause instanceof Error ? cause.message : String(cause)}`,
+  safe: 'Your answers are safe without it. The picture on the phone was not changed.',
+  todo: 'Go on without it, or make room and take it again. In the settings you can choose that photos are kept smaller.',
+});
