@@ -134,6 +134,42 @@ describe('the session', () => {
     expect(open?.steps[open.at]?.answered).toBe('no');
   });
 
+  it('a round before a trip on which nothing is wrong makes the rig ready to roll', async () => {
+    const { s, rig } = await drawn();
+    const { rig: drawing } = await s.overview(rig);
+    const typed = (text: string, unit: string, si: number) => ({ typed: text, unit, si });
+    await s.keep(
+      drawing.axles.map((a) => ({
+        rig,
+        kind: 'set-pressure',
+        version: 1,
+        observed_at: '2026-09-19T09:00:00-04:00',
+        by: BY,
+        place: { at: 'rig' },
+        body: { axle: a.id, pressure: typed('450', 'kpa', 450_000) },
+      })),
+    );
+    const stops = await s.stops(rig, 'pre-trip');
+    for (const stop of stops) {
+      const station = drawing.stations.find((st) => st.id === stop.station);
+      for (const kind of station ? asksAt(station, stop.side, 'pre-trip').asks : []) {
+        const pressure = kind.id === 'tyre-pressure' ? { pressure: typed('450', 'kpa', 450_000), tyre_temperature: typed('20', 'c', 293.15), rested: 'cold' } : undefined;
+        const body = pressure ?? soundBody(kind);
+        expect(body, kind.id).toBeDefined();
+        await s.keep([
+          { rig, kind: kind.id, version: kind.version, observed_at: '2026-09-19T10:30:00-04:00', by: BY, place: { at: 'station', station: stop.station, side: stop.side }, body },
+        ]);
+      }
+    }
+    expect((await s.overview(rig)).plan.ready.because.map((b) => b.text)).toEqual(['Chocks, cords and jacks not recorded.']);
+    await s.keep([
+      { rig, kind: 'stowed', version: 1, observed_at: '2026-09-19T10:40:00-04:00', by: BY, place: { at: 'rig' }, body: { chocks: 'away', cords: 'stowed', jacks: 'up' } },
+    ]);
+    const { ready } = (await s.overview(rig)).plan;
+    expect(ready.because.map((b) => b.text)).toEqual([]);
+    expect(ready.answer).toBe('yes');
+  });
+
   it('a copy carries everything to another device, and a second time brings nothing new', async () => {
     const { s, rig } = await drawn();
     await s.keep([observed(rig, aSeal(await s.overview(rig)), 'seal-grade', { grade: 'S3' })]);

@@ -1,7 +1,7 @@
 import { asksAt, kindById, readBody } from '../../../src/entries';
 import { type Book, inKnownOrder, type LogbookStore, type PhotoStore } from '../../../src/logbook';
 import { defectsOf, isOpen, looksChain, type Plan } from '../../../src/plan';
-import { type Rig, startingLayout, walkingOrder } from '../../../src/rig';
+import { type Rig, type Stop, startingLayout, walkingOrder } from '../../../src/rig';
 import { type Draft, type Entry, type RigId, type StationId, stationOf, WHOLE_RIG } from '../../../src/terms';
 import { type CivilDay, civilDay, lastDay, type Preferences, parseWhen, showDay, showIn } from '../../../src/units';
 import { restingOn, supposing } from './judging';
@@ -182,10 +182,14 @@ export const keeper = (given: Given): Session => {
     stops: async (rig, form, faces) => {
       const { book } = await books.of(rig);
       const { subject } = book.state;
-      return walkingOrder(subject, { form, inside: readInside(book, plans.of(rig, book, today()).plan), ...(faces === undefined ? {} : { faces }) }).filter(({ station, side }) => {
-        const at = subject.stations.find((s) => s.id === station);
-        return at !== undefined && asksAt(at, side, form).asks.length > 0;
-      });
+      const order = walkingOrder(subject, { form, inside: readInside(book, plans.of(rig, book, today()).plan), ...(faces === undefined ? {} : { faces }) });
+      const asked = (stop: Stop): readonly Stop[] => {
+        const station = subject.stations.find((s) => s.id === stop.station);
+        // Before a trip a roof vent is looked at from within; what is asked about it belongs to its outside.
+        const side = station && ([stop.side, 'outside'] as const).find((s) => asksAt(station, s, form).asks.length > 0);
+        return side === undefined ? [] : [{ ...stop, side }];
+      };
+      return order.flatMap(asked);
     },
 
     keep,

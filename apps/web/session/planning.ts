@@ -1,7 +1,7 @@
 import type { Book } from '../../../src/logbook';
 import { type Finding, judgeAll, type Planned, planAfter, roundProgress, roundsOf, timelineOf } from '../../../src/plan';
 import { type Rig, walkingOrder } from '../../../src/rig';
-import type { RigId } from '../../../src/terms';
+import { placeKey, type RigId, WHOLE_RIG } from '../../../src/terms';
 import type { CivilDay } from '../../../src/units';
 import type { Overview, RoundView } from './session';
 
@@ -34,6 +34,9 @@ export const planning = () => {
   };
 };
 
+/** What has no station of its own and must be answered before the wheels turn. */
+const BEFORE_A_TRIP: readonly string[] = ['stowed'];
+
 /** The round that is open, or else the last one; with the place to stand for every stop, as the rig is now. */
 const roundView = (book: Book<Rig>, { judged }: Planned): RoundView | undefined => {
   const rounds = roundsOf(book.state);
@@ -41,15 +44,18 @@ const roundView = (book: Book<Rig>, { judged }: Planned): RoundView | undefined 
   const id = round?.begun.entry.id;
   const progress = id === undefined ? undefined : roundProgress(judged, book.state, id);
   if (!round || !progress || id === undefined) return undefined;
+  const ofRig = book.state.through.get(placeKey(WHOLE_RIG));
   const inside = progress.steps.filter((s) => s.side === 'inside').map((s) => s.station);
-  const groups = new Map(walkingOrder(judged.rig, { form: progress.form, inside }).map((s) => [`${s.station} ${s.side}`, s.group]));
+  const order = walkingOrder(judged.rig, { form: progress.form, inside });
+  const groups = new Map([...order.map((s) => [s.station, s.group] as const), ...order.map((s) => [`${s.station} ${s.side}`, s.group] as const)]);
   return {
     id,
     form: progress.form,
     begun: round.begun.observed_at,
-    steps: progress.steps.map((s) => ({ ...s, group: groups.get(`${s.station} ${s.side}`) ?? 'Elsewhere' })),
+    steps: progress.steps.map((s) => ({ ...s, group: groups.get(`${s.station} ${s.side}`) ?? groups.get(s.station) ?? 'Elsewhere' })),
     at: Math.min(progress.at, progress.steps.length - 1),
     left_s: progress.left_s,
+    asked_of_rig: progress.form === 'pre-trip' ? BEFORE_A_TRIP.filter((kind) => !ofRig?.get(kind)?.some((s) => s.entry.round === id)) : [],
     ended: progress.ended,
   };
 };

@@ -24,6 +24,8 @@ export type RoundView = {
   readonly at: number;
   /** At today's pace; undefined before there is a pace. [s] */
   readonly left_s: number | undefined;
+  /** Kinds that this round asks of the whole rig and that have no answer in it yet. */
+  readonly asked_of_rig: readonly string[];
   readonly ended: boolean;
 };
 

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { AnyKind, Field, Option } from '../../../../src/terms';
 import type { Preferences } from '../../../../src/units';
-import { ChoiceField } from './choice-field';
+import { ChoiceField, isShortRow } from './choice-field';
 import { DateCode } from './date-code';
 import { type Answers, type Change, shownFields } from './form';
 import { ManyField } from './many-field';
@@ -40,6 +40,9 @@ export const numberGroups = (fields: Entries<Field>): readonly Entries<NumberFie
   return numbers.filter(([key]) => !partners.has(key)).map(([key, field]) => [[key, field], ...numbers.filter(([other]) => other === field.partner)]);
 };
 
+/** A choice of two or three short words is one row, and stands beside the figures it explains: cold or warm. */
+const isRow = (field: Field): boolean => field.type === 'choice' && field.pictures === undefined && isShortRow(field.options);
+
 /** Fields of a kind that stand on the card without being asked for: what is required, what waits for an answer that was given, and a number's partner. */
 export const isPlain = (fields: Entries<Field>, key: string): boolean => {
   const field = fields.find(([k]) => k === key)?.[1];
@@ -56,7 +59,8 @@ export const Ask = ({ kind, answers, live, opened, last, defects, preferences, a
   const groups = numberGroups(plain);
   const liveField = shown.filter(isNumber).find(([key]) => key === live);
   const liveCode = shown.find(([key, f]) => key === live && f.type === 'code');
-  const others = plain.filter((e) => !isNumber(e));
+  const rows = wide || groups.length === 0 ? [] : shown.filter(([, f]) => isRow(f));
+  const others = plain.filter((e) => !isNumber(e) && !rows.some(([key]) => key === e[0]));
   if (wide)
     return plain.map(([key, field]) => {
       const group = groups.find(([first]) => first?.[0] === key);
@@ -73,6 +77,9 @@ export const Ask = ({ kind, answers, live, opened, last, defects, preferences, a
     <>
       {groups.map((group) => (
         <NumberCells key={group[0]?.[0]} fields={group} answers={answers} live={live} preferences={preferences} focus={focus} change={change} />
+      ))}
+      {rows.map(([key, field]) => (
+        <One key={key} field={field} id={key} answers={answers} last={undefined} defects={defects} opened={opened} wide change={change} open={open} focus={focus} />
       ))}
       {groups.length > 0 && verdict}
       {liveField && <LiveKeys entry={liveField} change={change} />}

@@ -106,6 +106,9 @@ export const ChoiceField = ({ field, chosen, last, choose, folded = false, open 
 };
 
 const SHORT = 13;
+const MOST_IN_ROW = 3;
+
+export const isShortRow = (options: readonly Option[]): boolean => options.length <= MOST_IN_ROW && options.every((o) => o.word.length <= SHORT);
 
 const Lines = ({
   options,
@@ -120,7 +123,7 @@ const Lines = ({
   readonly choose: (option: string) => void;
   readonly label: string;
 }) => {
-  const row = options.length <= 3 && options.every((o) => o.word.length <= SHORT);
+  const row = isShortRow(options);
   return (
     <fieldset className={row ? `choices of-${options.length}` : 'choices lines'} aria-label={label}>
       {options.map((o) => (

@@ -32,8 +32,8 @@ const otherwise = (field: NumberField, text: string, unit: string): string | und
 export const NumberCells = ({ fields, answers, live, preferences, focus, change }: Props) => {
   const now = fields.find(([key]) => key === live);
   return (
-    <div className={`cells of-${fields.length}`}>
-      {fields.map(([key, field], i) => {
+    <div className={`cells of-${fields.length}${now ? ' live' : ''}`}>
+      {fields.map(([key, field]) => {
         const typed = typedOf(answers, key);
         const unit = typed?.unit ?? unitFor(field, preferences);
         const second = typed ? otherwise(field, typed.text, unit) : undefined;
@@ -51,7 +51,7 @@ export const NumberCells = ({ fields, answers, live, preferences, focus, change 
               {live === key && <span className="caret" />}
               <small>{unitOf(field.quantity, unit).symbol}</small>
             </span>
-            <span>{second ? (i === 0 ? `${field.label.toLowerCase()}, ${second}` : second) : field.label}</span>
+            <span>{second ?? field.label}</span>
           </button>
         );
       })}

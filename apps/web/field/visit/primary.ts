@@ -1,6 +1,7 @@
 import type { AnyKind, Field, Option } from '../../../../src/terms';
 import { type CivilDay, unitOf } from '../../../../src/units';
 import { isPlain } from './ask';
+import { isShortRow } from './choice-field';
 import { type Answers, ready, shownFields } from './form';
 import { isTyped, type Visit } from './visit';
 
@@ -42,7 +43,7 @@ const onward = ({ nextKind, next }: Situation): Pick<Doing, 'words' | 'second'> 
 };
 
 /** The number to type next: the partner of the one that was typed, where it is still empty and has not been passed over. */
-const partnerOf = (kind: AnyKind, live: string, answers: Answers): string | undefined => {
+export const partnerOf = (kind: AnyKind, live: string, answers: Answers): string | undefined => {
   const field: Field | undefined = kind.fields[live];
   const partner = field?.type === 'number' ? field.partner : undefined;
   return partner !== undefined && answers[partner] === undefined ? partner : undefined;
@@ -70,7 +71,7 @@ const typing = (s: Situation, live: string): Doing => {
 
 /** The first choice that could still explain what was found. */
 const openChoice = ({ kind, answers }: Situation): string | undefined =>
-  shownFields(kind, answers).find(([key, f]) => f.type === 'choice' && answers[key] === undefined)?.[1].label;
+  shownFields(kind, answers).find(([key, f]) => f.type === 'choice' && !isShortRow(f.options) && answers[key] === undefined)?.[1].label;
 
 const hasMore = (s: Situation): boolean => openChoice(s) !== undefined;
 

@@ -23,7 +23,7 @@ import { LookLines } from './look-lines';
 import { MoreSheet } from './more-sheet';
 import { NotSeen } from './not-seen';
 import { PhotoPair } from './photo-pair';
-import { type Doing, primaryOf } from './primary';
+import { type Doing, partnerOf, primaryOf } from './primary';
 import { useVisit } from './use-visit';
 import { Verdict } from './verdict';
 import { agreedTo, answersOf, isOneTap, nextKind } from './visit';
@@ -138,6 +138,13 @@ const Card = ({ overview, round, index, toStep, onward, step, station, view }: F
   const choose = (kind: AnyKind, what: Parameters<typeof controls.change>[1]): void => {
     const next = controls.change(kind, what);
     if (!next || what.do === 'key' || what.do === 'unit' || what.do === 'text') return;
+    // A word beside a figure that has been typed is the step to the next figure.
+    const live = next.live;
+    if (what.do === 'choose' && live !== undefined && answersOf(next, kind.id)[live] !== undefined) {
+      const partner = partnerOf(kind, live, answersOf(next, kind.id));
+      if (partner !== undefined) controls.look({ live: partner });
+      return;
+    }
     if (isOneTap(next, kind)) void goOn();
     else if (agreedTo(next, kind) && !hasNumbersOpen(kind, next.live)) void controls.keep();
   };
@@ -304,7 +311,10 @@ const Card = ({ overview, round, index, toStep, onward, step, station, view }: F
       {!keysOpen && (asks.length === 1 || !anyGiven) && (
         <PhotoPair last={before && { day: before.day, words: before.words, photo: before.photo }} photos={visit?.photos ?? []} name={station.name} add={controls.photo} />
       )}
-      {visit && !keysOpen && asks.filter((k) => k !== active && visit.kept[k.id]).map((k) => <DoneRow key={k.id} kind={k} visit={visit} open={() => controls.turnTo(k)} />)}
+      {visit &&
+        !keysOpen &&
+        !given &&
+        asks.filter((k) => k !== active && visit.kept[k.id]).map((k) => <DoneRow key={k.id} kind={k} visit={visit} open={() => controls.turnTo(k)} />)}
       {asks.length > 1 && active && (
         <h2>
           {active.title}

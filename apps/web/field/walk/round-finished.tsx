@@ -1,6 +1,6 @@
-import { roundEnded } from '../../../../src/entries';
+import { kindById, roundEnded } from '../../../../src/entries';
 import type { Plan } from '../../../../src/plan';
-import { WHOLE_RIG } from '../../../../src/terms';
+import { type Fields, WHOLE_RIG } from '../../../../src/terms';
 import type { Overview, RoundStep, RoundView } from '../../session/session';
 import { useSession } from '../../session/use-session';
 import { announce } from '../../shared/announce';
@@ -31,6 +31,7 @@ export const RoundFinished = ({ overview, round }: { readonly overview: Overview
   const session = useSession();
   const settings = useSettings();
   const { seen, notSeen, open } = counted(round.steps);
+  const lastly = kindById(round.asked_of_rig[0] ?? '');
   const without = [...notSeen, ...open];
   const first = without[0] && round.steps.indexOf(without[0]);
 
@@ -86,11 +87,21 @@ export const RoundFinished = ({ overview, round }: { readonly overview: Overview
           </>
         ) : (
           <>
-            <Primary
-              words={open.length === 0 ? 'Finish the round' : 'End the round here'}
-              second={open.length === 0 ? `${seen} seen, ${notSeen.length} not seen` : `${open.length} were not reached and stay not seen`}
-              act={() => void finish()}
-            />
+            {lastly && open.length === 0 ? (
+              <Primary
+                words={`Last: ${lastly.title.toLowerCase()}`}
+                second={Object.values(lastly.fields as Fields)
+                  .map((f) => f.label.toLowerCase())
+                  .join(', ')}
+                to={href('rig', rig.id, 'round', 'last')}
+              />
+            ) : (
+              <Primary
+                words={open.length === 0 ? 'Finish the round' : 'End the round here'}
+                second={open.length === 0 ? `${seen} seen, ${notSeen.length} not seen` : `${open.length} were not reached and stay not seen`}
+                act={() => void finish()}
+              />
+            )}
             {first === undefined ? (
               <Cell to={href('rig', rig.id, 'round', 'list')}>All stops</Cell>
             ) : (

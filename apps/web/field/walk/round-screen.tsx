@@ -5,6 +5,7 @@ import { StationCard } from '../visit/station-card';
 import { RoundFinished } from './round-finished';
 import { RoundList } from './round-list';
 import { RoundStart } from './round-start';
+import { WholeRig } from './whole-rig';
 
 /** The next stop without an answer, going on from where the person stands and then from the beginning. */
 export const nextOpen = (steps: readonly { readonly answered: string }[], from: number): number | undefined => {
@@ -21,8 +22,9 @@ const NUMBER = /^\d+$/;
 export const RoundScreen = ({ overview, at }: { readonly overview: Overview; readonly at: string | undefined }) => {
   const { round } = overview;
   if (!round || (round.ended && at !== 'finished' && at !== 'list') || at === 'start') return <RoundStart overview={overview} />;
+  if (at === 'last' && round.asked_of_rig.length > 0 && !round.ended) return <WholeRig overview={overview} round={round} />;
   if (at === 'list') return <RoundList overview={overview} round={round} />;
-  if (at === 'finished' || round.ended) return <RoundFinished overview={overview} round={round} />;
+  if (at === 'finished' || at === 'last' || round.ended) return <RoundFinished overview={overview} round={round} />;
   return <Walk overview={overview} round={round} at={at} />;
 };
 

@@ -94,10 +94,10 @@ const Steps = ({ overview, job }: { readonly overview: Overview; readonly job: J
           </p>
         </div>
       </section>
-      {job.cautions.map((c, i) => {
+      {job.cautions.map((c) => {
         const words = caution(c);
         return words ? (
-          <details key={c} className="caution-box" open={i === 0}>
+          <details key={c} className="caution-box" open={job.cautions.length === 1}>
             <summary>{words.warning}</summary>
             <p>{words.do}</p>
           </details>
