@@ -12,8 +12,8 @@ const MARKED: readonly (readonly [looks: RegExp, mark: Mark, professional: boole
   [/^pipe-vent/, 'watch', false],
 ];
 
-/** CSS px to a metre in the file; the page shows it at about half that, so that its rules are as thin as those of a small drawing. */
-const FILE_PX = 52;
+/** CSS px to a metre in the file; the page shows it at about two thirds of that, so that its rules are as thin as those of a small drawing. */
+const FILE_PX = 38;
 
 /**
  * The drawing on the first screen as a file: a typical travel trailer with a few marks. It is a picture and not drawn in
