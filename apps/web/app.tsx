@@ -1,5 +1,6 @@
 import { Suspense, useEffect, useState } from 'react';
-import { JobCard, NewRig, OneRig, PlanScreen } from './field/parts';
+import { JobCard, PlanScreen } from './field/one-rig-parts';
+import { NewRig, OneRig } from './field/parts';
 import { OfflineNotice } from './offline/notice';
 import type { Session } from './session/session';
 import { SessionProvider } from './session/use-session';

@@ -10,7 +10,7 @@ export * from './shapes';
 export * from './sizes';
 export * from './slide-conflicts';
 export * from './starting-layout';
-export { ARM_REACH_M, BEAD_DOWN_SIDES_M, beadLength, REACH_FROM_GROUND_M } from './station-facts';
+export { beadLength, REACH_FROM_GROUND_M } from './station-facts';
 export * from './swing';
 export * from './upslope';
 export * from './walking-order';

@@ -51,7 +51,7 @@ export const Frame = ({ cells, record, back, under, children, dock, ruled = fals
         <RecordCell record={record} />
       </header>
       {under}
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a part of the page that scrolls must be reachable with the keyboard */}
+      {/* A part of the page that scrolls must be reachable with the keyboard. */}
       <main id="content" ref={ref} {...(scrolls ? { tabIndex: 0 } : {})}>
         {children}
       </main>

@@ -5,7 +5,7 @@ import { href } from '../shared/route';
 import { useTroubles } from '../shared/trouble';
 import { Frame, Primary } from './frame';
 import { MoreScreen } from './more-screen';
-import { JobCard, PlanScreen } from './parts';
+import { JobCard, PlanScreen } from './one-rig-parts';
 import { ProblemsScreen } from './problems-screen';
 import { RigHome } from './rig-home';
 import { RoundScreen } from './walk/round-screen';

@@ -69,7 +69,7 @@ export const Ask = ({ kind, answers, live, opened, last, defects, preferences, a
       return (
         <div className="ask" key={key}>
           <FieldLabel field={field} />
-          <One field={field} id={key} answers={answers} last={last} defects={defects} opened={opened} wide change={change} open={open} focus={focus} />
+          <One field={field} id={key} answers={answers} last={last} defects={defects} opened={opened} wide change={change} open={open} />
         </div>
       );
     });
@@ -79,7 +79,7 @@ export const Ask = ({ kind, answers, live, opened, last, defects, preferences, a
         <NumberCells key={group[0]?.[0]} fields={group} answers={answers} live={live} preferences={preferences} focus={focus} change={change} />
       ))}
       {rows.map(([key, field]) => (
-        <One key={key} field={field} id={key} answers={answers} last={undefined} defects={defects} opened={opened} wide change={change} open={open} focus={focus} />
+        <One key={key} field={field} id={key} answers={answers} last={undefined} defects={defects} opened={opened} wide change={change} open={open} />
       ))}
       {groups.length > 0 && verdict}
       {liveField && <LiveKeys entry={liveField} change={change} />}
@@ -90,7 +90,7 @@ export const Ask = ({ kind, answers, live, opened, last, defects, preferences, a
         others.map(([key, field]) => (
           <div className="ask" key={key}>
             {needsLabel(field, others.length) && <FieldLabel field={field} />}
-            <One field={field} id={key} answers={answers} last={last} defects={defects} opened={opened} wide={false} change={change} open={open} focus={focus} />
+            <One field={field} id={key} answers={answers} last={last} defects={defects} opened={opened} wide={false} change={change} open={open} />
           </div>
         ))}
       {groups.length === 0 && !liveCode && verdict}
@@ -122,12 +122,11 @@ type OneProps = {
   readonly wide: boolean;
   readonly change: (change: Change) => void;
   readonly open: (key: string | undefined) => void;
-  readonly focus: (key: string | undefined) => void;
 };
 
 const text = (answers: Answers, key: string): string => (typeof answers[key] === 'string' ? (answers[key] as string) : '');
 
-const One = ({ id, field, answers, last, defects, opened, wide, change, open, focus }: OneProps) => {
+const One = ({ id, field, answers, last, defects, opened, wide, change, open }: OneProps) => {
   switch (field.type) {
     case 'choice': {
       const chosen = text(answers, id) || undefined;

@@ -23,7 +23,7 @@ export const OptionWord = ({ option }: { readonly option: Option }) => {
       <b>{step[1]}</b>&nbsp;{step[2]}
     </>
   ) : (
-    <>{option.word}</>
+    option.word
   );
 };
 

@@ -14,12 +14,15 @@ const STATE: Readonly<Record<RoundStep['answered'], string>> = { no: 'to come', 
 type Group = { readonly name: string; readonly steps: readonly { readonly step: RoundStep; readonly index: number }[] };
 
 /** Stops that stand together in walking order: what is reached from one spot. */
-export const grouped = (steps: readonly RoundStep[]): readonly Group[] =>
-  steps.reduce<readonly Group[]>((groups, step, index) => {
+export const grouped = (steps: readonly RoundStep[]): readonly Group[] => {
+  const groups: { readonly name: string; readonly steps: { readonly step: RoundStep; readonly index: number }[] }[] = [];
+  for (const [index, step] of steps.entries()) {
     const last = groups.at(-1);
-    if (last?.name === step.group) return [...groups.slice(0, -1), { ...last, steps: [...last.steps, { step, index }] }];
-    return [...groups, { name: step.group, steps: [{ step, index }] }];
-  }, []);
+    if (last?.name === step.group) last.steps.push({ step, index });
+    else groups.push({ name: step.group, steps: [{ step, index }] });
+  }
+  return groups;
+};
 
 /** All stops of the round in walking order: the equal of the drawing, and the way to any one of them. */
 export const RoundList = ({ overview, round }: { readonly overview: Overview; readonly round: RoundView }) => {
