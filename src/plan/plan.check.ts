@@ -66,7 +66,7 @@ describe('ready to roll', () => {
   it('is no because of a finding before moving, and names it', () => {
     const ready = plan([...sound(ON), { on: `${ON}T11:00:00Z`, kind: 'step-condition', at: 'curb.step', body: { verdict: 'something-wrong', defects: ['step.loose'] } }]).ready;
     expect(ready.answer).toBe('no');
-    expect(ready.because[0]).toMatchObject({ text: 'curb step: bolts loose, floor edge moves.', station: 'curb.step', entries: [nth(7)] });
+    expect(ready.because[0]).toMatchObject({ text: 'curb step: step bolts loose, floor edge moves.', station: 'curb.step', entries: [nth(7)] });
   });
 
   it('is no while something is not stowed or a door stands open', () => {

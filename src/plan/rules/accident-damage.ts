@@ -10,8 +10,8 @@ import { PRACTICE } from './sources';
 
 type Body = BodyOf<(typeof accidentDamage)['fields']>;
 
-const TITLES: Readonly<Record<string, string>> = { crushed: 'Crushed', torn: 'Torn', broken: 'Broken', missing: 'Torn off', dented: 'Dented' };
 const ORDER = ['missing', 'crushed', 'torn', 'broken', 'dented'] as const;
+const WORDS: Readonly<Record<(typeof ORDER)[number], string>> = { crushed: 'crushed', torn: 'torn', broken: 'broken', missing: 'torn off', dented: 'dented' };
 
 /** What carries the rig or a person, lights it or holds it to the towing vehicle: settled before the wheels turn. */
 const ROAD: readonly string[] = [
@@ -55,7 +55,7 @@ const judge = (seen: Standing, scene: Scene): readonly Verdict[] => {
         : 'A broken part may let water in, and may come off on the road: make sure that it is fast before moving.';
   const because: Because[] = [
     {
-      text: `Recorded on ${showDay(seen.day)}: ${body.damage.map((d) => TITLES[d]?.toLowerCase() ?? d).join(', ')}${body.cause === 'slide' ? ', by a slide moving' : ''}. ${reason}`,
+      text: `Recorded on ${showDay(seen.day)}: ${body.damage.map((d) => WORDS[d]).join(', ')}${body.cause === 'slide' ? ', by a slide moving' : ''}. ${reason}`,
       entries: here,
       source: PRACTICE,
     },
@@ -64,7 +64,7 @@ const judge = (seen: Standing, scene: Scene): readonly Verdict[] => {
   return [
     {
       key: '',
-      title: TITLES[worst] ?? 'Broken',
+      title: `Part ${WORDS[worst]}`,
       urgency,
       who,
       because,

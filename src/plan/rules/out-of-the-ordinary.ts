@@ -35,7 +35,7 @@ const DANGERS: Readonly<
     cautions: ['mains'],
   },
   'may-drop-someone': {
-    title: 'May drop someone',
+    title: 'Something that may drop someone',
     text: 'Nobody steps on it until it is mended; hang a tag on it.',
     source: PRACTICE,
     who: 'yourself',

@@ -60,7 +60,7 @@ const ROWS: readonly Row[] = [
   ['uneven wear', 'tyre', 'tyre-tread', { depth: typed(6, 'small-length', '32in'), wear: 'one-edge' }, 'this-season', 'professional'],
   ['a step that gives', 'step', 'step-condition', { verdict: 'something-wrong', defects: ['step.loose'] }, 'do-not-use'],
   ['a step that does not lock', 'step', 'step-condition', { verdict: 'something-wrong', defects: ['step.wont-lock'] }, 'do-not-use'],
-  ['chipped paint on a step', 'step', 'step-condition', { verdict: 'something-wrong', defects: ['step.paint-chipped'] }, 'this-season', 'yourself', 'Paint chipped'],
+  ['chipped paint on a step', 'step', 'step-condition', { verdict: 'something-wrong', defects: ['step.paint-chipped'] }, 'this-season', 'yourself', 'Step paint chipped'],
   ['a step that gives, ticked in the list of defects', 'step', 'look', { verdict: 'something-wrong', defects: ['step.loose'] }, 'do-not-use'],
   ['gas smell, ticked in the list of defects', 'lp-compartment', 'look', { verdict: 'something-wrong', defects: ['lp-compartment.leak'] }, 'do-not-use', 'professional'],
   ['gas smell, noticed', 'window', 'out-of-the-ordinary', { what: 'smells of gas', danger: ['gas-smell'] }, 'do-not-use', 'professional'],
@@ -285,8 +285,8 @@ describe('signs that are listed anew', () => {
   it('are gone when a later list no longer has them', () => {
     const sun = (on: string, ...signs: string[]): Said => ({ on, kind: 'sun-damage', at: 'curb.here', body: { signs } });
     expect(all('plastic-cover', [sun('2026-04-03', 'fading', 'brittle'), sun('2026-05-03', 'brittle')]).map((x) => [x.title, x.life])).toEqual([
-      ['Brittle, chalky', 'open'],
-      ['Faded', 'seen-sound'],
+      ['Plastic cover brittle, chalky', 'open'],
+      ['Surface faded', 'seen-sound'],
     ]);
   });
 });

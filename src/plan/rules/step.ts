@@ -8,7 +8,7 @@ import { defectVerdict, unnamed } from './trade-defect';
 type Body = { readonly verdict?: string; readonly defects?: readonly string[]; readonly rust_share?: Typed };
 
 /** Paint is a matter of the same row as rust: touched in before it rusts. */
-const PAINT: Readonly<Record<string, string>> = { 'step.paint-worn': 'Paint worn', 'step.paint-chipped': 'Paint chipped' };
+const PAINT: Readonly<Record<string, string>> = { 'step.paint-worn': 'Step paint worn', 'step.paint-chipped': 'Step paint chipped' };
 
 const RUST_AREA = sourceOf('RUSTGRD', 'a coating with more than a fifth of its area broken or rusted is called poor');
 /** From here a coating is poor. [1] */
@@ -27,7 +27,10 @@ const judge = (seen: Standing, _scene: Scene): readonly Verdict[] => {
               ...row,
               key: id,
               title: paint,
-              because: row.because.map((b) => ({ ...b, text: `Seen on ${showDay(seen.day)}: ${paint.toLowerCase()}. Bare metal rusts: touch it in now.` })),
+              because: row.because.map((b) => ({
+                ...b,
+                text: `Seen on ${showDay(seen.day)}: ${paint.charAt(0).toLowerCase()}${paint.slice(1)}. Bare metal rusts: touch it in now.`,
+              })),
             },
           ]
         : [];
@@ -36,12 +39,12 @@ const judge = (seen: Standing, _scene: Scene): readonly Verdict[] => {
     if (!row) return [];
     if (id !== 'step.rust') return [row];
     const { rust_share } = body;
-    if (rust_share === undefined) return [{ ...row, title: 'Rust' }];
+    if (rust_share === undefined) return [{ ...row, title: 'Rust on the step' }];
     const poor = rust_share.si > POOR;
     return [
       {
         ...row,
-        title: 'Rust',
+        title: 'Rust on the step',
         because: [
           ...row.because,
           {

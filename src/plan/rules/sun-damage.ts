@@ -3,7 +3,7 @@ import type { Standing } from '../../logbook';
 import type { BodyOf, Urgency } from '../../terms';
 import { showDay, showTyped } from '../../units';
 import { defineRule, type Scene, type Verdict } from '../rule';
-import { defect, firstSource, isA } from '../trade';
+import { defect, defectTitle, firstSource, isA } from '../trade';
 import { SOUND_LOOKS } from './sound-looks';
 import { PRACTICE } from './sources';
 
@@ -28,12 +28,12 @@ const ROWS: readonly (readonly [kind: string, Partial<Record<Sign, string>>])[] 
 ];
 
 /** Where the table has no row: looks only are watched; what will break or cannot be sealed on is settled this season (our choice). */
-const OTHERWISE: Readonly<Record<Sign, { readonly title: string; readonly urgency: Urgency }>> = {
-  fading: { title: 'Faded', urgency: 'watch' },
-  chalking: { title: 'Chalky', urgency: 'this-season' },
-  cracking: { title: 'Cracked by the sun', urgency: 'this-season' },
-  brittle: { title: 'Brittle', urgency: 'this-season' },
-  peeling: { title: 'Peeling', urgency: 'watch' },
+const OTHERWISE: Readonly<Record<Sign, { readonly title: string; readonly word: string; readonly urgency: Urgency }>> = {
+  fading: { title: 'Surface faded', word: 'faded', urgency: 'watch' },
+  chalking: { title: 'Surface chalky', word: 'chalky', urgency: 'this-season' },
+  cracking: { title: 'Sun cracks', word: 'cracked by the sun', urgency: 'this-season' },
+  brittle: { title: 'Material brittle', word: 'brittle', urgency: 'this-season' },
+  peeling: { title: 'Surface peeling', word: 'peeling', urgency: 'watch' },
 };
 
 const rowFor = (sign: Sign, looks: string | undefined): string | undefined =>
@@ -47,11 +47,11 @@ const judge = (seen: Standing, scene: Scene): readonly Verdict[] => {
     const id = rowFor(sign, scene.station?.looks);
     const row = id === undefined ? undefined : defect(id);
     const otherwise = OTHERWISE[sign];
-    const text = `Seen on ${showDay(seen.day)}: ${otherwise.title.toLowerCase()}${share}.`;
+    const text = `Seen on ${showDay(seen.day)}: ${otherwise.word}${share}.`;
     return row
       ? {
           key: sign,
-          title: row.name,
+          title: defectTitle(row),
           urgency: row.urgency,
           who: row.who,
           because: [{ text: `${text} ${row.why}.`, entries: here, source: firstSource(row.sources) }],

@@ -2,7 +2,7 @@ import type { Standing } from '../../logbook';
 import { byUrgency } from '../../terms';
 import { showDay } from '../../units';
 import { defineRule, type Scene, type Verdict } from '../rule';
-import { defect, firstSource } from '../trade';
+import { defect, defectTitle, firstSource } from '../trade';
 import { rulingOn } from './rulings';
 import { PRACTICE } from './sources';
 
@@ -13,15 +13,16 @@ export const defectVerdict = (id: string, seen: Standing): Verdict | undefined =
   const row = defect(id);
   if (!row) return undefined;
   const here = [seen.entry.id];
+  const title = defectTitle(row);
   const ruling = rulingOn(id);
   const strict = ruling !== undefined && byUrgency(ruling.urgency, row.urgency) <= 0 ? ruling : undefined;
   return {
     key: id,
-    title: row.name,
+    title,
     urgency: strict?.urgency ?? row.urgency,
     who: strict?.who === 'professional' ? 'professional' : row.who,
     because: [
-      { text: `Seen on ${showDay(seen.day)}: ${row.name.charAt(0).toLowerCase()}${row.name.slice(1)}. ${row.why}.`, entries: here, source: firstSource(row.sources) },
+      { text: `Seen on ${showDay(seen.day)}: ${title.charAt(0).toLowerCase()}${title.slice(1)}. ${row.why}.`, entries: here, source: firstSource(row.sources) },
       ...(strict ? [{ text: strict.text, entries: here, source: strict.source }] : []),
     ],
     defect: id,

@@ -29,7 +29,7 @@ const judge = (seen: Standing, scene: Scene): readonly Verdict[] => {
     return [
       {
         key: '',
-        title: 'Date code does not read',
+        title: 'Tyre date code does not read',
         urgency: 'this-season',
         who: 'yourself',
         because: [{ text: `${read.refusals[0]?.sentence ?? 'This code cannot be read.'} Its age is not known.`, entries: here, source: PRACTICE }],

@@ -133,7 +133,7 @@ const judge = (seen: Standing, scene: Scene): readonly Verdict[] => {
     return [
       {
         key: '',
-        title: 'Pressure read, set pressure not known',
+        title: 'Tyre pressure read, set pressure not known',
         urgency: 'watch',
         who: 'yourself',
         because: [

@@ -28,7 +28,7 @@ const judge = (seen: Standing, _scene: Scene): readonly Verdict[] => {
   if (body.cracks !== 'none')
     verdicts.push({
       key: 'cracks',
-      title: 'Sidewall cracks',
+      title: 'Tyre sidewall cracks',
       urgency: 'before-moving',
       who: 'professional',
       because: [

@@ -32,7 +32,7 @@ const judge = (seen: Standing, scene: Scene): readonly Verdict[] => {
   if (body.depth.si <= limit + SLACK)
     verdicts.push({
       key: 'depth',
-      title: 'Tread worn out',
+      title: 'Tyre tread worn out',
       urgency: 'before-moving',
       who: 'professional',
       because: [

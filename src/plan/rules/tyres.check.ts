@@ -100,7 +100,7 @@ describe('the 80 % rule for tyres', () => {
   });
 
   it('cannot be judged without the pressure to set, and says so', () => {
-    expect(all('tyre', [reading('2026-05-03', 40)], { set_pressure_pa: {} })[0]).toMatchObject({ urgency: 'watch', title: 'Pressure read, set pressure not known' });
+    expect(all('tyre', [reading('2026-05-03', 40)], { set_pressure_pa: {} })[0]).toMatchObject({ urgency: 'watch', title: 'Tyre pressure read, set pressure not known' });
   });
 
   it('takes 4/32 in as the least tread on the steered tyres of a motorhome', () => {
@@ -109,7 +109,7 @@ describe('the 80 % rule for tyres', () => {
       { id: 'rear', x_m: 6, tyre: '', tyre_diameter_m: 0.7, tyre_width_m: 0.2, dual: true, kind: '', host_vehicle: false, outer_edge_m: 0 },
     ];
     const tread = (n: number, kind: 'class-a' | 'travel-trailer') => one('tyre', 'tyre-tread', { depth: typed(n, 'small-length', '32in') }, { kind, axles });
-    expect(tread(4, 'class-a')[0]?.title).toBe('Tread worn out');
+    expect(tread(4, 'class-a')[0]?.title).toBe('Tyre tread worn out');
     expect(tread(5, 'class-a')).toEqual([]);
     expect(tread(4, 'travel-trailer')).toEqual([]);
   });

@@ -11,6 +11,9 @@ export const escalations = escalationRows as unknown as readonly Escalation[];
 const byId = new Map(defects.map((row) => [row.id, row]));
 const byDefect = new Map(defects.map((row) => [row.id, escalations.filter((e) => e.defect === row.id)]));
 
+/** What is wrong in words that stand alone: `Latch does not hold`, where a list at the latch says `Does not hold`. */
+export const defectTitle = (row: Defect): string => row.title ?? row.name;
+
 /** One defect by its id (`window.weep-blocked`); undefined when no such row exists. */
 export const defect = (id: string): Defect | undefined => byId.get(id);
 

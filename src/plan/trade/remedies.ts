@@ -2,8 +2,10 @@ import { ownRemedies } from './own-remedies';
 import rows from './remedies.json';
 import type { Remedy } from './trade-types';
 
-/** Ways of putting right. */
-export const remedies: readonly Remedy[] = [...(rows as unknown as readonly Remedy[]), ...ownRemedies];
+const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+
+/** Ways of putting right. Each step stands alone in a list, and so begins like one. */
+export const remedies: readonly Remedy[] = [...(rows as unknown as readonly Remedy[]), ...ownRemedies].map((row) => ({ ...row, steps: row.steps.map(sentence) }));
 
 const byId = new Map(remedies.map((row) => [row.id, row]));
 

@@ -23,6 +23,8 @@ export type Look = Backing & {
 export type Defect = Backing & {
   readonly id: string;
   readonly name: string;
+  /** What is wrong, with its subject, where the name stands only beside its kind of station. */
+  readonly title?: string;
   readonly recognise?: string;
   readonly cause?: string;
   readonly leads_to?: string;

@@ -3,7 +3,27 @@
 import { describe, expect, it } from 'vitest';
 import { MARKS } from '../../terms';
 import { firstProofDays } from '../recheck';
-import { bond, bonds, caution, cautions, defect, defects, defectsOf, escalations, isA, look, looks, looksChain, remedies, remedy, seasons, service, sourceOf, sources } from '.';
+import {
+  bond,
+  bonds,
+  caution,
+  cautions,
+  defect,
+  defects,
+  defectsOf,
+  defectTitle,
+  escalations,
+  isA,
+  look,
+  looks,
+  looksChain,
+  remedies,
+  remedy,
+  seasons,
+  service,
+  sourceOf,
+  sources,
+} from '.';
 import { ownRemedies } from './own-remedies';
 
 const rows = [...looks, ...defects, ...remedies, ...cautions, ...service, ...seasons];
@@ -66,6 +86,24 @@ describe('the trade tables', () => {
     expect(isA('skylight', 'opening-roof')).toBe(true);
     expect(isA('skylight', 'opening-wall')).toBe(false);
     expect(defectsOf('window-exit').map((d) => d.id)).toEqual(expect.arrayContaining(['window-exit.stuck', 'window.weep-blocked', 'opening-wall.top-open']));
+  });
+
+  it('say what is wrong with its subject, so that a title stands alone', () => {
+    const SUBJECT =
+      /\b(aerial|air conditioner|awning|base|battery|bead|bearing|belt|bottom rail|breakaway|bracket|bubbles?|camper|cap|chains?|coat|coating|corner|corrosion|coupler|deck|decal|dome|door|drain|drop-leg|edge|exhaust|fabric|flange|floor|frame|gas|gelcoat|glazing|gutter|hatch|hinge|hub|inlet|insect|kingpin|ladder|laminate|lamp|latch|lid|lock|louvre|mesh|moulded|moulding|opening|openings|paint|pane|panes|patch on the roof|pin box|pipe|plastic cover|rig|roof|sealant|screw|seal|seam|shell|sidewall|skylight|slide|solar|stabiliser|step|suspension|tent|threshold|tie-down|tongue|tow plug|tyre|underbelly|vent|wall|water heater|wheel|window|windscreen|wire|power|refrigerator|furnace)\b/i;
+    for (const row of defects) {
+      expect(defectTitle(row), row.id).toMatch(SUBJECT);
+      expect(row.title, row.id).not.toBe(row.name);
+    }
+    for (const bare of ['Does not hold', 'Weigh tag lost', 'Rusted or stiff']) expect(bare).not.toMatch(SUBJECT);
+  });
+
+  it('have steps that stand alone: none twice in a list, none that points at another row, each begun like a sentence', () => {
+    for (const r of remedies) {
+      expect(new Set(r.steps.map((s) => s.toLowerCase())).size, r.id).toBe(r.steps.length);
+      for (const step of r.steps) expect(step, r.id).toMatch(/^[A-Z0-9]/);
+      for (const words of [...r.steps, r.materials, r.must_be_true, r.prove]) expect(words ?? '', r.id).not.toMatch(/\bas (above|roof patch|gasket)\b|\(ours\)/i);
+    }
   });
 
   it('have urgencies that can be drawn, and give every defect a remedy', () => {

@@ -169,7 +169,7 @@ const findingBlocks = (rig: Rig, state: State<Rig>, plan: Plan, finding: Finding
   const record = recordRows(rig, state, finding, options, right);
   const because = becauseRows(finding, width);
   const job = plan.jobs.find((j) => j.findings.includes(finding.id));
-  const list = (job?.steps ?? []).map((s) => s.replace(/\.$/, '')).join('; ');
+  const list = (job?.steps ?? []).map((s) => s.replace(/\.$/, '')).join('. ');
   const todo = job ? [`${job.who === 'professional' ? 'Asked for' : 'To do'}. `, `${list}.`] : undefined;
   const worse = finding.worse_if === undefined ? undefined : ['Worse if. ', `${finding.worse_if}.`];
   const photo = finding.because
