@@ -106,6 +106,11 @@ export const handOn = (page: Page) => {
         digits += 1;
       }
     },
+    /** Takes back what an earlier page left half typed: a draft survives a killed browser. */
+    clear: async (): Promise<void> => {
+      const erase = page.getByRole('group', { name: /^Keys for/ }).getByRole('button', { name: 'Erase', exact: true });
+      for (let i = 0; i < 5; i += 1) await erase.click();
+    },
     /** A field that calls up the phone's own keyboard. */
     fill: async (name: string | RegExp, text: string): Promise<void> => {
       await page.getByRole('textbox', { name }).first().fill(text);

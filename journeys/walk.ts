@@ -79,6 +79,7 @@ export const answerSound = async (page: Page, hand: Hand, figures: Readonly<Reco
     if (now.disabled && reading) {
       const [asked, usual, holds] = reading;
       const figure = Object.entries(figures).find(([label]) => asked.source.includes(label))?.[1] ?? usual;
+      await hand.clear();
       await hand.type(figure);
       kept.push({ station: now.heading, body: holds(figure) });
     } else {

@@ -1,4 +1,5 @@
 import type { Refusal } from '../units';
+import { CODE, DEFECT_ID } from './body-schema';
 
 /** How what came is shown back: short, and never as a whole file. */
 export const received = (value: unknown): string => {
@@ -32,9 +33,15 @@ const expectation = (issue: Issue): string => {
   if (issue.options) return `one of: ${issue.options.join(', ')}`;
   if (issue.minimum !== undefined) return `${String(issue.minimum)} or more`;
   if (issue.maximum !== undefined) return `${String(issue.maximum)} or less`;
-  if (issue.pattern !== undefined) return `text of the form ${issue.pattern}`;
+  if (issue.pattern !== undefined) return PATTERNS.find(([pattern]) => issue.pattern === String(pattern))?.[1] ?? 'text in another form';
   return typeof issue.expected === 'string' ? (WORDS[issue.expected] ?? issue.expected) : 'something else';
 };
+
+/** What a pattern asks for, in words: nobody should have to read one. */
+const PATTERNS: readonly (readonly [RegExp, string])[] = [
+  [CODE, 'two or more letters or figures, as they stand on the tyre'],
+  [DEFECT_ID, 'the name of a defect in the defects table'],
+];
 
 const WORDS: Readonly<Record<string, string>> = {
   string: 'text',

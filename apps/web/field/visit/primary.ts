@@ -54,12 +54,17 @@ const otherNumber = (kind: AnyKind, live: string, answers: Answers): string | un
   return shown.find(([key, f]) => key !== live && f.type === 'number' && answers[key] === undefined && !f.optional && isPlain(shown, key))?.[0];
 };
 
+/** Three figures were used until 2000, four since: with fewer the code is not finished, and nothing is wrong with it yet. */
+const SHORTEST_CODE = 3;
+
 const typing = (s: Situation, live: string): Doing => {
   const field: Field | undefined = s.kind.fields[live];
   const raw = s.answers[live];
   const label = lower(field?.label ?? live);
   const state = ready(s.kind, s.answers, s.today);
   if (raw === undefined && !field?.optional) return { does: 'focus', field: live, words: `Type the ${label}`, second: 'a number is measured or not given', disabled: true };
+  if (field?.type === 'code' && typeof raw === 'string' && raw.length < SHORTEST_CODE)
+    return { does: 'focus', field: live, words: `Type the ${label}`, second: 'all figures of the last group', disabled: true };
   if (state.state === 'refused') return { does: 'focus', field: live, words: 'Check the figure', second: state.refusals[0]?.sentence ?? '', disabled: true };
   if (state.state === 'complete' && !s.agreed) return doubtful(s, state.doubts[0]?.path ?? live);
   const next = partnerOf(s.kind, live, s.answers) ?? otherNumber(s.kind, live, s.answers);
