@@ -1,7 +1,7 @@
 import { rmSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { dropProfile, newProfile, type OpenBrowser, openBrowser, openServer } from './browser';
-import { type Hand, handOn, settled, until } from './hand';
+import { type Hand, handOn, seen, settled, until } from './hand';
 import { answerSound, beginRound, entriesOf, firstVisit, goOnWith, newTrailer, saved, stationCalled } from './walk';
 
 /**
@@ -117,7 +117,7 @@ describe('a page opened over plain http from another machine', () => {
     const notice = page.getByRole('complementary', { name: 'Working offline' });
     await notice.getByText('This page cannot work offline here.', { exact: true }).click();
     await notice.getByText(/^What you record is kept in this browser either way/).waitFor();
-    const words = await notice.innerText();
+    const words = (await seen(page)).text;
     expect(words).toContain('It was opened over plain http from another machine, and browsers allow offline pages only over https or on the machine itself.');
     expect(words).toContain('start the server with a certificate (seamward serve --cert … --key …)');
     expect(words).toContain('http://localhost');
