@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
 import { command, dropProfile, newProfile, type OpenBrowser, openBrowser, openServer } from './browser';
 import { type Hand, handOn, seen, settled } from './hand';
-import { answerSound, beginRound, entriesOf, firstVisit, newTrailer, saved, smallJpeg, stationCalled } from './walk';
+import { answerSound, beginRound, entriesOf, firstVisit, newTrailer, saved, smallJpeg, standing, stationCalled } from './walk';
 
 /**
  * Fifty kills of the browser at random moments while answers are being recorded: after each restart, without a server,
@@ -124,9 +124,8 @@ describe(`${KILLS} kills at random moments, seed ${SEED}`, () => {
         expect(there.length, `after kill ${kill}, seed ${SEED}: ${name} was called kept ${times} times`).toBeGreaterThanOrEqual(times);
       }
       if (kill === KILLS) {
-        const withdrawn = new Set(entries.flatMap((e) => (e.kind === 'withdrawal' ? (e.concerns ?? []) : [])));
         for (const [name, times] of countOf(photosKept)) {
-          const there = entries.filter((e) => e.place.at === 'station' && e.place.station === stationCalled(entries, name) && !withdrawn.has(e.id));
+          const there = standing(entries).filter((e) => e.place.at === 'station' && e.place.station === stationCalled(entries, name));
           expect(
             there.reduce((n, e) => n + (e.photos?.length ?? 0), 0),
             `seed ${SEED}: a photograph of ${name} was called kept ${times} times`,

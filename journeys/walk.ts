@@ -110,6 +110,12 @@ export const entriesOf = (text: string): readonly Entry<Readonly<Record<string, 
     .slice(0, -1)
     .map((line) => JSON.parse(line));
 
+/** Entries that were not withdrawn. */
+export const standing = <E extends Entry>(entries: readonly E[]): readonly E[] => {
+  const withdrawn = new Set(entries.flatMap((e) => (e.kind === 'withdrawal' ? (e.concerns ?? []) : [])));
+  return entries.filter((e) => !withdrawn.has(e.id));
+};
+
 /** The id of the station that the layout has given this name. */
 export const stationCalled = (entries: readonly Entry<Readonly<Record<string, unknown>>>[], name: string): string => {
   const layout = entries.find((e) => e.kind === 'layout-placed')?.body['layout'];

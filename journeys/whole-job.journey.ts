@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { command, dropProfile, newProfile, type OpenBrowser, openBrowser, openServer } from './browser';
 import { type Hand, handOn, settled, until } from './hand';
-import { answerSound, beginRound, entriesOf, firstVisit, goOnWith, type Kept, newTrailer, saved, smallJpeg, stationCalled } from './walk';
+import { answerSound, beginRound, entriesOf, firstVisit, goOnWith, type Kept, newTrailer, saved, smallJpeg, standing, stationCalled } from './walk';
 
 /**
  * The main job on one phone without a signal: after one visit the server is gone; a rig is described, every station is
@@ -172,9 +172,8 @@ describe('the main job, on one phone, with the server stopped', () => {
     text = file.bytes.toString('utf8');
     rmSync(file.path);
     const entries = entriesOf(text);
-    const withdrawn = new Set(entries.flatMap((e) => (e.kind === 'withdrawal' ? (e.concerns ?? []) : [])));
     for (const k of kept) {
-      const at = entries.filter((e) => e.place.at === 'station' && e.place.station === stationCalled(entries, k.station) && !withdrawn.has(e.id));
+      const at = standing(entries).filter((e) => e.place.at === 'station' && e.place.station === stationCalled(entries, k.station));
       const match = at.filter((e) => {
         try {
           expect(e.body).toMatchObject(k.body);
