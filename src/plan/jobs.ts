@@ -2,6 +2,7 @@ import type { Rig } from '../rig';
 import { type Station, sooner, type Urgency } from '../terms';
 import { showDay } from '../units';
 import { type Finding, isOpen, isWork, takenAs } from './finding';
+import { fits } from './fitting-cautions';
 import { byJobOrder } from './job-order';
 import { inUrgency, type Judged, type JudgedScene } from './judge';
 import { isRubberRoof, NO_PETROLEUM, packed, type Quantity, quantitiesOf } from './materials';
@@ -54,6 +55,12 @@ const titleOf = (findings: readonly Finding[]): string =>
     .filter((t, i, all) => all.indexOf(t) === i)
     .join(', ');
 
+/** Cautions that the rule itself gives, not those that come with one of the remedies it names. */
+const ownCautions = (finding: Finding): readonly string[] => {
+  const withRemedies = new Set(finding.remedies.flatMap((id) => remedy(id)?.cautions ?? []));
+  return finding.remedies.length === 0 ? finding.cautions : finding.cautions.filter((c) => !withRemedies.has(c));
+};
+
 const jobOf = (scene: string, id: string | undefined, findings: readonly Finding[], station: Station | undefined, rig: Rig, method: Method | undefined): Planned => {
   const [lead] = findings;
   if (!lead) throw new Error('a job settles at least one finding');
@@ -62,7 +69,15 @@ const jobOf = (scene: string, id: string | undefined, findings: readonly Finding
   const bead_m = id !== undefined && BEADS.has(id) ? beadOf(findings, station) : undefined;
   const rubber = isRubberRoof(station, rig) && row !== undefined;
   const quantities = who === 'professional' || id === undefined ? [] : quantitiesOf(id, station, rig, bead_m, method);
-  const cautions = [...new Set([...findings.flatMap((f) => f.cautions), ...(row?.cautions ?? [])])];
+  const site = {
+    rig,
+    station,
+    remedy: id,
+    seals: id !== undefined && BEADS.has(id),
+    beads: quantities.filter((q) => q.kind === 'bead').map((q) => q.material),
+    defects: findings.flatMap((f) => f.defect ?? []),
+  };
+  const cautions = [...new Set([...findings.flatMap(ownCautions), ...(row?.cautions ?? []).filter((c) => fits(c, site))])];
   const job: Job = {
     id: id === undefined || station === undefined ? `job/${lead.id}` : `job/${scene}/${id}${lead.who === 'professional' ? '/professional' : ''}`,
     title: titleOf(findings),
@@ -88,7 +103,7 @@ const jobOf = (scene: string, id: string | undefined, findings: readonly Finding
 };
 
 /** A look that shows whether a repair holds: watched until its day, this season's work from then on. */
-const proofJob = (finding: Finding, on: number): Planned => {
+const proofJob = (finding: Finding, on: number, station: Station | undefined, rig: Rig): Planned => {
   const due = finding.due;
   const urgency: Urgency = due !== undefined && on >= due ? 'this-season' : 'watch';
   const row = finding.remedies.map(remedy).find((r) => r !== undefined);
@@ -102,7 +117,7 @@ const proofJob = (finding: Finding, on: number): Planned => {
       urgency,
       who: 'yourself',
       steps: [...(due === undefined ? [] : [`From ${showDay(due)}.`]), row?.prove ?? 'Look again, and write down what you see.'],
-      cautions: finding.cautions.filter((c) => c === 'ladder' || c === 'roof'),
+      cautions: finding.cautions.filter((c) => (c === 'ladder' || c === 'roof') && fits(c, { rig, station, remedy: undefined, seals: false, beads: [], defects: [] })),
       materials: [],
     },
   };
@@ -120,7 +135,7 @@ const jobsIn = (scene: JudgedScene, judged: Judged): readonly Planned[] => {
   const method = methodAt(scene, work);
   const planned = [
     ...grouped(work, station !== undefined).map(([id, mine]) => jobOf(scene.id, id, mine, station, judged.rig, method)),
-    ...findings.filter((f) => isOpen(f) && f.life === 'proof-due').map((f) => proofJob(f, judged.on)),
+    ...findings.filter((f) => isOpen(f) && f.life === 'proof-due').map((f) => proofJob(f, judged.on, station, judged.rig)),
   ];
   plannedBefore.set(scene, planned);
   return planned;
