@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import type { Plan } from '../plan';
+import { isOpen, type Life, type Plan } from '../plan';
 import type { Rig } from '../rig';
 import { dayOf } from '../units';
 import type { GroupPrimitive, Primitive } from './primitives';
 import { rigSheet } from './rig-sheet';
-import { knownFrom, numberedMarks, type SheetMark } from './sheet-mark';
+import { knownFrom, numberedMarks, type SheetMark, standing } from './sheet-mark';
 import type { SheetMarks } from './sheet-marks';
 import { stationLabel } from './spoken';
 import { escapeText, svgText } from './svg-text';
@@ -142,6 +142,27 @@ describe('the numbers', () => {
       [2, 'watch', 'curb.window-12x21'],
       [3, 'not-seen', 'roof.antenna-base'],
     ]);
+  });
+
+  it('leave out every life that is history only, by the plan’s own word for it', () => {
+    const standsStill: Readonly<Record<Life, boolean>> = {
+      open: true,
+      'proof-due': true,
+      reopened: true,
+      'put-off': true,
+      declined: true,
+      'judged-otherwise': true,
+      'handed-over': true,
+      proved: false,
+      'seen-sound': false,
+    };
+    const lives = Object.keys(standsStill) as Life[];
+    const all = { findings: lives.map((life) => finding(life, 'roof.skylight', 'watch', { life })), not_seen: [] } as unknown as Plan;
+    const listed = lives.filter((life) => standsStill[life]);
+    expect(standing(all).map((f) => f.id)).toEqual(listed);
+    expect(all.findings.filter(isOpen).map((f) => f.id)).toEqual(listed);
+    expect(numberedMarks(rig, all).map((m) => m.id)).toEqual(listed);
+    expect(knownFrom({ ...all, findings: all.findings.filter((f) => f.life === 'seen-sound') }, { 'roof.skylight': 'sound' })['roof.skylight']?.mark).toBe('sound');
   });
 
   it('follow a person who judged otherwise', () => {

@@ -45,9 +45,6 @@ export const lifeWords = (finding: Finding): string => {
 /** Findings that still stand, as the drawing numbers them. */
 export const openFindings = (plan: Plan): readonly Finding[] => standing(plan);
 
-/** Findings that still ask for something: what is proved or seen sound is history. */
-export const isOpen = (finding: Finding): boolean => finding.life !== 'proved' && finding.life !== 'seen-sound';
-
 export const whoWords = (who: Who): string => (who === 'professional' ? 'For a professional' : 'Yourself');
 
 const hours = (minutes: number): string => {

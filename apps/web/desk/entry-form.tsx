@@ -1,8 +1,8 @@
 import { type FormEvent, type ReactNode, useState } from 'react';
 import { type Doubt, doubts as doubtsOf, readBody } from '../../../src/entries';
+import { isOpen } from '../../../src/plan';
 import type { AnyKind, Fields, PhotoRef, Place } from '../../../src/terms';
 import { type Refusal, unitOf } from '../../../src/units';
-import { isOpen } from './answers';
 import { findingStation, placeWords, useDesk } from './desk';
 import { type Answers, bodyOf, FieldForm } from './field-form';
 import { PhotoInput } from './photo-input';

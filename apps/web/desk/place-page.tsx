@@ -1,7 +1,8 @@
 import { kindById } from '../../../src/entries';
+import { isOpen } from '../../../src/plan';
 import { MARK_WORD, type Station } from '../../../src/terms';
 import { show } from '../../../src/units';
-import { isOpen, lifeWords, urgencyPhrase } from './answers';
+import { lifeWords, urgencyPhrase } from './answers';
 import { findingStation, lowerFirst, stationById, stationWords, upperFirst, useDesk } from './desk';
 import { Photos } from './finding-page';
 import { GradePlot } from './grade-plot';

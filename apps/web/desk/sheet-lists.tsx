@@ -1,8 +1,8 @@
 import { useState } from 'react';
-import type { Finding } from '../../../src/plan';
+import { type Finding, isOpen } from '../../../src/plan';
 import { MARK_WORD, MARKS, type Mark, type Station, type StationId } from '../../../src/terms';
 import type { Overview } from '../session/session';
-import { byUrgencyGroups, isOpen, lifeWords, numberOf, openFindings, whoWords } from './answers';
+import { byUrgencyGroups, lifeWords, numberOf, openFindings, whoWords } from './answers';
 import { findingStation, lowerFirst, placeWords, stationWords, upperFirst, useDesk } from './desk';
 import { thingOf } from './drawings';
 import { MarkIcon } from './mark-icon';

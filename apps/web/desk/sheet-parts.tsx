@@ -1,9 +1,9 @@
+import { isOpen } from '../../../src/plan';
 import type { Rig } from '../../../src/rig';
 import { MARK_WORD } from '../../../src/terms';
 import type { Overview } from '../session/session';
 import { go } from '../shared/route';
 import { useSettings } from '../shared/settings';
-import { isOpen } from './answers';
 import { findingStation, placeWords, stationById, stationWords, useDesk } from './desk';
 import { thingOf } from './drawings';
 import { MarkIcon } from './mark-icon';
