@@ -4,6 +4,7 @@ import { defectsOf, isOpen, looksChain, type Plan } from '../../../src/plan';
 import { type Rig, type Stop, startingLayout, walkingOrder } from '../../../src/rig';
 import { type Draft, type Entry, type RigId, type StationId, stationOf, WHOLE_RIG } from '../../../src/terms';
 import { type CivilDay, civilDay, lastDay, type Preferences, parseWhen, showDay, showIn } from '../../../src/units';
+import { disagreeing, importWords } from './import-words';
 import { restingOn, supposing } from './judging';
 import { lookBack } from './looking-back';
 import { planning } from './planning';
@@ -118,12 +119,19 @@ export const keeper = (given: Given): Session => {
     for (const photo of read.photos) await given.photoStore.put(photo.bytes, photo.media_type);
     const result = await store.take(read.lines);
     const rigs = [...new Set(result.taken.map((l) => l.entry.rig))];
+    let differ = 0;
     for (const rig of rigs) {
-      await books.renew(rig);
+      const { lines } = await books.renew(rig);
+      differ += disagreeing(
+        lines,
+        result.taken.filter((l) => l.entry.rig === rig),
+      );
       changed(rig);
     }
     const refused = [...read.refused, ...result.refused.map((r) => ({ line: r.line, refusals: r.refusals }))];
-    return { taken: result.taken.length, known: result.known, rigs, refused, words: importWords(result.taken.length, result.known, refused.length, read.doubt) };
+    const { known } = result;
+    const taken = result.taken.length;
+    return { taken, known, rigs, refused, words: importWords({ taken, known, refused: refused.length, disagreeing: differ, doubt: read.doubt }) };
   };
 
   return {
@@ -331,18 +339,3 @@ const fileName = (name: string, day: CivilDay, ending: string): string =>
       .replace(/[^\p{L}\p{N}]+/gu, '-')
       .replace(/^-|-$/g, '') || 'rig'
   } ${showDay(day)}.${ending}`.replaceAll(' ', '-');
-
-const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
-
-const importWords = (taken: number, known: number, refused: number, doubt: string | undefined): string =>
-  [
-    taken === 0
-      ? known > 0
-        ? 'Nothing new: all of it is here already.'
-        : 'Nothing was taken in.'
-      : `${count(taken, 'entry was', 'entries were')} taken in${known > 0 ? `, ${known} were here already` : ''}.`,
-    refused > 0 ? `${count(refused, 'line', 'lines')} could not be read and ${refused === 1 ? 'was' : 'were'} left out; what was recorded here is unchanged.` : '',
-    doubt ?? '',
-  ]
-    .filter((w) => w !== '')
-    .join(' ');

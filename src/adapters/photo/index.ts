@@ -59,9 +59,9 @@ export const photoRefusals = (bytes: Uint8Array): readonly Refusal[] => {
   return [];
 };
 
-/** A question worth asking before a photograph is kept whole; undefined when it is not large. */
+/** A question worth asking before a photograph is kept whole; undefined when it is not large, or is refused either way. */
 export const photoQuestion = (bytes: Uint8Array): string | undefined =>
-  bytes.length >= LARGE_PHOTO ? `This photograph has ${megabytes(bytes.length)}. Keep it as it is, or keep a reduced copy?` : undefined;
+  bytes.length >= LARGE_PHOTO && bytes.length < LARGEST_PHOTO ? `This photograph has ${megabytes(bytes.length)}. Keep it as it is, or keep a reduced copy?` : undefined;
 
 /**
  * Makes a photograph ready to be kept: the original as it is, or a reduced copy when the person chose one, with the original's hash,

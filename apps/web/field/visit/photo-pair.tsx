@@ -72,7 +72,7 @@ export const PhotoButton = ({ words, name, add }: { readonly words: string; read
       const bytes = new Uint8Array(await file.arrayBuffer());
       const question = sure ? undefined : (await import('../../../../src/adapters/photo')).photoQuestion(bytes);
       if (question !== undefined) return setAsked({ file, question });
-      add(await session.keepPhoto(bytes, file.type || 'application/octet-stream', reduce));
+      await add(await session.keepPhoto(bytes, file.type || 'application/octet-stream', reduce));
       troubleOver('photo');
       announce(`Photo of ${name} is kept.`);
     } catch (cause) {
