@@ -1,6 +1,6 @@
 /** What the outside world does not let us do, for people: what happened, what is safe, what to do. */
 export type Trouble = {
-  readonly code: 'no-room' | 'not-allowed' | 'lost' | 'held-by-older' | 'unreadable' | 'other';
+  readonly code: 'no-room' | 'not-allowed' | 'lost' | 'held-by-older' | 'unreadable' | 'refused' | 'other';
   readonly happened: string;
   readonly safe: string;
   readonly todo: string;

@@ -1,8 +1,8 @@
-import { kinds } from '../../../src/entries';
-import { advance, type Book, lineOf } from '../../../src/logbook';
+import { type Book, lineOf } from '../../../src/logbook';
 import { type Finding, isOpen } from '../../../src/plan';
-import { blankRig, type Rig } from '../../../src/rig';
+import type { Rig } from '../../../src/rig';
 import { byUrgency, type Draft, type EntryId, type RigId } from '../../../src/terms';
+import { rigBook } from '../../rig-book';
 
 const SUPPOSED = 'supposed';
 
@@ -18,7 +18,7 @@ export const supposing = (rig: RigId, book: Book<Rig>, drafts: readonly Draft[],
     previous = line.hash;
     return line;
   });
-  return { book: advance(kinds, blankRig(rig), book, lines), ids: new Set(ids) };
+  return { book: rigBook(rig, book, lines), ids: new Set(ids) };
 };
 
 /** Open findings that rest on the drafts, the most urgent first: raised by one of them, or with one of them among the reasons. */

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { memoryPhotos, memoryStore } from '../../../src/adapters/memory-store';
+import { troubleOf } from '../../../src/adapters/trouble';
 import { asksAt, soundBody } from '../../../src/entries';
-import { uuidV7 } from '../../../src/logbook';
+import { lineOf, readLine, uuidV7 } from '../../../src/logbook';
 import type { Answers } from '../../../src/rig';
 import type { Draft } from '../../../src/terms';
 import { keeper } from './keeper';
@@ -199,5 +200,39 @@ describe('the session', () => {
     expect((await s.overview(rig)).entries).toBeGreaterThan(100);
     await s.forget(rig);
     expect(await s.rigs()).toEqual([]);
+  });
+
+  it('refuses what could not be read again, says so in words, and writes nothing', async () => {
+    const { s, rig } = await drawn();
+    const seal = aSeal(await s.overview(rig));
+    const good = observed(rig, seal, 'seal-grade', { grade: 'S3' });
+    const told = async (drafts: readonly Draft[]): Promise<unknown> => troubleOf(await s.keep(drafts).catch((e: unknown) => e));
+    const refused = { code: 'refused', safe: expect.stringContaining('still on the screen') };
+    expect(await told([good, observed(rig, seal, 'seal-grade', { grade: 'S9' })])).toMatchObject(refused);
+    expect(await told([{ ...good, place: { at: 'rig' } }])).toMatchObject(refused);
+    const withdrawal: Draft = { rig, kind: 'withdrawal', version: 1, observed_at: good.observed_at, by: BY, place: good.place, body: {} };
+    expect(await told([withdrawal])).toMatchObject(refused);
+    const [entry] = await s.keep([good]);
+    const correction = (grade: string): Draft => ({ ...withdrawal, kind: 'correction', concerns: [entry?.id ?? ''], body: { changed: { body: { grade } } } });
+    expect(await told([correction('S9')])).toMatchObject({ ...refused, happened: expect.stringContaining('could not be read any more') });
+    expect((await s.overview(rig)).entries).toBe(3);
+    await s.keep([correction('S4')]);
+    expect((await s.overview(rig)).disputes).toEqual([]);
+  });
+
+  it('tells of an entry from the future and of a line that was changed after it was written', async () => {
+    const { s, rig } = await drawn();
+    const { text } = await s.exportLogbook(rig);
+    const first = readLine(text.split('\n')[0] ?? '');
+    if (!first.ok) throw new Error('the first line cannot be read');
+    const ahead = { ...first.value.entry, id: '01920000-0000-7000-8000-000000000001', device: 'other', recorded_at: '2027-02-01T10:00:00-05:00', observed_at: '2026-09-18' };
+    const changed = { ...first.value.entry, by: 'Somebody else' };
+    await s.importFile('from another.jsonl', new TextEncoder().encode([ahead, changed].map((e) => `${lineOf(e).text}\n`).join('')));
+    const { clockDoubts, disputes } = await s.overview(rig);
+    expect(clockDoubts.map((d) => d.entry)).toEqual([ahead.id]);
+    expect(disputes.map((d) => d.code)).toEqual(['same-id']);
+    const right = { rig, kind: 'correction', version: 1, observed_at: '2026-09-19T12:00:00-04:00', by: BY, place: ahead.place, concerns: [ahead.id] };
+    await s.keep([{ ...right, body: { changed: { observed_at: '2026-09-17' } } }]);
+    expect((await s.overview(rig)).clockDoubts.map((d) => d.entry)).not.toContain(ahead.id);
   });
 });

@@ -1,15 +1,17 @@
-import { asksAt, kindById, readBody } from '../../../src/entries';
+import { asksAt, kindById } from '../../../src/entries';
 import { type Book, inKnownOrder, type LogbookStore, type PhotoStore } from '../../../src/logbook';
 import { defectsOf, isOpen, looksChain, type Plan } from '../../../src/plan';
 import { type Rig, type Stop, startingLayout, walkingOrder } from '../../../src/rig';
 import { type Draft, type Entry, type RigId, type StationId, stationOf, WHOLE_RIG } from '../../../src/terms';
 import { type CivilDay, civilDay, lastDay, type Preferences, parseWhen, showDay, showIn } from '../../../src/units';
+import { doubtsNow } from './doubts-now';
 import { disagreeing, importWords } from './import-words';
 import { restingOn, supposing } from './judging';
 import { lookBack } from './looking-back';
 import { planning } from './planning';
 import type { Copies, Drafts, Files, Photos, Trouble } from './ports';
 import { recordWords } from './record-words';
+import { refuseDrafts } from './refusing';
 import { rigBooks } from './rig-books';
 import type { Imported, LogbookPage, Overview, RigLine, Session, StationView } from './session';
 
@@ -57,10 +59,10 @@ export const keeper = (given: Given): Session => {
   });
 
   const keep = async (all: readonly Draft[]): Promise<readonly Entry[]> => {
-    for (const draft of all) refuseDraft(draft);
     const rigs = [...new Set(all.map((d) => d.rig))];
     // Read first: what is written is then only added, and the screen never waits for a whole reading after a tap.
-    await Promise.all(rigs.map(books.of));
+    const read = await Promise.all(rigs.map(async (rig) => [rig, (await books.of(rig)).book] as const));
+    refuseDrafts(all, new Map(read), now());
     for (const rig of rigs) own.set(rig, (own.get(rig) ?? 0) + 1);
     const lines = await store.append(all).catch((trouble: unknown) => {
       for (const rig of rigs) own.delete(rig);
@@ -95,7 +97,8 @@ export const keeper = (given: Given): Session => {
       timeline,
       record: recordWords(await given.copies.of(rig), given.trouble()),
       forks: book.state.forks,
-      clockDoubts: book.state.clockDoubts,
+      clockDoubts: doubtsNow(book.state, lines, now()),
+      disputes: book.disputes,
       entries: lines.length,
     };
   };
@@ -295,13 +298,6 @@ const demoName = (rig: RigId): string => `${rig}/sample`;
 const demoRig = async ({ store, files }: Given): Promise<RigId | undefined> => {
   const first = JSON.parse((await files.demo()).split('\n', 1)[0] ?? '{}') as Partial<Entry>;
   return (await store.rigs()).find((r) => r === first.rig);
-};
-
-/** A body that its kind refuses is never written: the form should have said so before, and now the page is told. */
-const refuseDraft = ({ kind, body }: Draft): void => {
-  const known = kindById(kind);
-  const read = known && readBody(known, body);
-  if (read && !read.ok) throw new Error(read.refusals.map((r) => r.sentence).join(' '));
 };
 
 const lastDayOf = (text: string): CivilDay => {

@@ -1,4 +1,4 @@
-import type { ClockDoubt, Fork, Standing } from '../../../src/logbook';
+import type { ClockDoubt, Dispute, Fork, Standing } from '../../../src/logbook';
 import type { Finding, Plan } from '../../../src/plan';
 import type { Answers, Rig, Stop } from '../../../src/rig';
 import type { Draft, Entry, EntryId, Mark, Option, PhotoRef, RigId, Side, StationId } from '../../../src/terms';
@@ -38,7 +38,10 @@ export type Overview = {
   readonly record: RecordStatus;
   readonly round: RoundView | undefined;
   readonly forks: readonly Fork[];
+  /** Clocks that contradict the order of writing, or this device's own clock now. */
   readonly clockDoubts: readonly ClockDoubt[];
+  /** Lines that cannot all be what they say; all are kept. */
+  readonly disputes: readonly Dispute[];
   /** When findings opened, rounds were walked and care was given: for walking back through the logbook. */
   readonly timeline: readonly { readonly day: number; readonly what: 'round' | 'care' | 'findings'; readonly open: number; readonly words: string }[];
   readonly entries: number;

@@ -36,6 +36,7 @@ const TITLES: Readonly<Record<string, string>> = {
   lost: 'The logbook was closed by the browser',
   'held-by-older': 'An older window is still open',
   unreadable: 'Some entries are damaged',
+  refused: 'This answer cannot be read again as it is',
 };
 
 /** Whether an error brings its own words from the store. */
