@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import { kindById } from '../../../src/entries';
+import type { Dispute } from '../../../src/logbook';
 import type { Place, StationId } from '../../../src/terms';
 import { go } from '../shared/route';
 import { count, placeWords, stationById, stationWords, useDesk } from './desk';
@@ -80,12 +81,12 @@ export const LogbookScreen = ({ place }: { readonly place: string | undefined })
   );
 };
 
-/** Two amendments that did not know of each other, and clocks that contradict the order of writing: asked, never settled alone. */
+/** Amendments that did not know of each other, clocks that contradict the order of writing, lines that cannot all be true: asked, never settled alone. */
 const Doubts = ({ lines }: { readonly lines: readonly LogLine[] }) => {
   const { overview, keep, id } = useDesk();
   const lineOf = (entry: string): LogLine | undefined => lines.find((l) => l.entry.id === entry);
-  const { forks, clockDoubts } = overview;
-  if (forks.length === 0 && clockDoubts.length === 0) return null;
+  const { forks, clockDoubts, disputes } = overview;
+  if (forks.length + clockDoubts.length + disputes.length === 0) return null;
 
   const settle = (concerned: string, chosen: LogLine, others: readonly LogLine[]) =>
     keep(
@@ -150,7 +151,54 @@ const Doubts = ({ lines }: { readonly lines: readonly LogLine[] }) => {
           </p>
         </article>
       ))}
+      {disputes.map((d) => (
+        <Disputed key={`${d.code} ${d.hashes.join()}`} dispute={d} lines={lines} />
+      ))}
     </section>
+  );
+};
+
+/** What is safe, and what can be done, beside what happened. */
+const DISPUTED: Readonly<Record<Dispute['code'], { readonly safe: string; readonly todo: string }>> = {
+  'same-id': {
+    safe: 'Every one of these lines is kept, and goes out with every copy.',
+    todo: 'Ask whoever gave you the file for their own copy. If what is read here is wrong, correct it.',
+  },
+  'same-counter': {
+    safe: 'Nothing is lost, and nothing has to be chosen.',
+    todo: 'Find out which device was set up from a copy of another’s data. On that one, save a copy of the logbook, clear this page’s data, and take the copy in again.',
+  },
+  misfit: {
+    safe: 'The entry stands as it was before this correction.',
+    todo: 'Write the correction again; then withdraw this one.',
+  },
+};
+
+const Disputed = ({ dispute, lines }: { readonly dispute: Dispute; readonly lines: readonly LogLine[] }) => {
+  const { id, overview } = useDesk();
+  const { safe, todo } = DISPUTED[dispute.code];
+  const concerned = dispute.entries.flatMap((e) => lines.filter((l) => l.entry.id === e));
+  const [first] = concerned;
+  return (
+    <article className="doubt">
+      <p>
+        <b>{dispute.sentence}</b> {safe} {todo}
+      </p>
+      <ul className="plain">
+        {concerned.map((l) => (
+          <li key={`${l.entry.id} ${l.entry.device} ${l.entry.by}`}>
+            {`${kindById(l.entry.kind)?.title ?? l.entry.kind}, ${placeWords(overview.rig, l.entry.place).toLowerCase()}: ${l.words}, by ${l.entry.by}, written ${whenWords(l.entry.recorded_at)}`}
+          </li>
+        ))}
+      </ul>
+      {dispute.code !== 'same-counter' && first && !AMENDING.includes(first.entry.kind) && first.entry.kind !== 'layout-placed' && (
+        <p>
+          <a className="button small" href={desk.correct(id, first.entry.id)}>
+            Correct what is read
+          </a>
+        </p>
+      )}
+    </article>
   );
 };
 
