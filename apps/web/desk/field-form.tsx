@@ -1,7 +1,7 @@
 import { useId } from 'react';
-import { askedFields } from '../../../src/entries';
+import { askedFields, unitFor } from '../../../src/entries';
 import type { Field, Fields, Option } from '../../../src/terms';
-import { type Preferences, type Refusal, readQuantity, type Typed, usualUnit } from '../../../src/units';
+import { type Preferences, type Refusal, readQuantity, type Typed } from '../../../src/units';
 import { UnitChoice } from './worksheet-input';
 
 /** A figure as it stands in its field, before it is read. */
@@ -188,7 +188,7 @@ const Control = ({
         </select>
       );
     case 'number': {
-      const writing: Writing = isWriting(value) ? value : { text: '', unit: usualUnit(field.quantity, preferences) };
+      const writing: Writing = isWriting(value) ? value : { text: '', unit: unitFor(field, preferences) };
       return (
         <span className="input-with-unit">
           <input {...shared} type="text" inputMode="decimal" autoComplete="off" value={writing.text} onChange={(e) => onChange({ ...writing, text: e.target.value })} />

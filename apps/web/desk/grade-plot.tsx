@@ -1,14 +1,20 @@
 import { useMemo } from 'react';
 import { type GradeLook, gradePlot, type Series, timePlot } from '../../../src/drawing';
-import { kindById } from '../../../src/entries';
+import { kindById, unitFor } from '../../../src/entries';
 import type { Fields, Side } from '../../../src/terms';
-import { fromSi, type QuantityId, quantities, type Typed, usualUnit } from '../../../src/units';
+import { figure, fromSi, type QuantityId, quantities, type Typed } from '../../../src/units';
 import type { StationView } from '../session/session';
 import { useDesk } from './desk';
 import { Picture } from './picture';
 import { useWidth } from './use-width';
 
 const isTyped = (v: unknown): v is Typed => typeof v === 'object' && v !== null && 'si' in v && 'unit' in v;
+
+/** `/32 in` stands behind a figure; by itself it is said in words. */
+const unitWords = (symbol: string): string => (symbol === '/32 in' ? 'in 32nds of an inch' : symbol);
+
+/** A step of the axis may be half a unit, where the unit itself is read in whole ones. */
+const onWhole = (v: number): boolean => Math.abs(v - Math.round(v)) < 1e-6;
 
 /** One reading through time needs two points to be worth a plot. */
 const LEAST_POINTS = 2;
@@ -44,18 +50,16 @@ export const GradePlot = ({ view, side }: { readonly view: StationView; readonly
           if (first?.[1].type !== 'number' || t.entries.length < LEAST_POINTS) return [];
           const [key, field] = first;
           const quantity: QuantityId = field.quantity;
-          const unit = usualUnit(quantity, preferences);
+          const unit = unitFor(field, preferences);
           const points = t.entries.flatMap((e) => {
             const value = (e.body as Readonly<Record<string, unknown>>)[key];
             return isTyped(value) ? [{ day: e.day, value: fromSi(value.si, quantity, unit) }] : [];
           });
           if (points.length < LEAST_POINTS) return [];
           const u = quantities[quantity].units.find((x) => x.id === unit);
-          const title = `${kindById(t.kind)?.title ?? t.kind}, as read, ${u?.symbol ?? ''}`;
+          const title = `${kindById(t.kind)?.title ?? t.kind}, as read, ${unitWords(u?.symbol ?? '')}`;
           const series: Series = { words: '', points, one: true };
-          return [
-            { title, drawing: timePlot({ title, series: [series], show: (v) => v.toFixed(u?.decimals === 0 && Math.abs(v) >= 10 ? 0 : (u?.decimals ?? 1)), width, height: 190 }) },
-          ];
+          return [{ title, drawing: timePlot({ title, series: [series], show: (v) => figure(v, u?.decimals || (onWhole(v) ? 0 : 1)), width, height: 190 }) }];
         }),
     [view, side, preferences, width],
   );
