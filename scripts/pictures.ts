@@ -63,7 +63,10 @@ try {
   await page.setViewportSize(DESK);
   await at(open, `#/rig/${rig}`);
   await take(open, 'desk-sheet');
-  await page.getByRole('link', { name: /Window 2/ }).first().click();
+  await page
+    .getByRole('link', { name: /Window 2/ })
+    .first()
+    .click();
   await page.waitForURL(/finding/);
   await take(open, 'desk-finding');
   await at(open, `#/rig/${rig}/plan`);
