@@ -5,7 +5,7 @@ import { type Finding, isOpen, isWork, takenAs } from './finding';
 import { fits } from './fitting-cautions';
 import { byJobOrder } from './job-order';
 import { inUrgency, type Judged, type JudgedScene } from './judge';
-import { isRubberRoof, NO_PETROLEUM, packed, type Quantity, quantitiesOf } from './materials';
+import { isRubberRoof, NO_PETROLEUM, onOneVisit, packed, type Quantity, quantitiesOf } from './materials';
 import { inOrder } from './order';
 import type { Job, Material } from './plan-types';
 import { type Method, methodOf } from './reseal-method';
@@ -144,7 +144,14 @@ const jobsIn = (scene: JudgedScene, judged: Judged): readonly Planned[] => {
 /** The job list, the most urgent first, and what to buy for all of it that is one's own work. */
 export const jobsOf = (judged: Judged): { readonly jobs: readonly Job[]; readonly shopping: readonly Material[] } => {
   const all = [...judged.scenes.values()].flatMap((scene) => jobsIn(scene, judged));
-  return { jobs: all.map((p) => p.job).sort(byJobOrder), shopping: packed(all.flatMap((p) => p.quantities)) };
+  const bought = onOneVisit(all.flatMap((p) => p.quantities));
+  let taken = 0;
+  const jobs = all.map(({ job, quantities }) => {
+    const mine = bought.slice(taken, taken + quantities.length);
+    taken += quantities.length;
+    return mine.every((q, i) => q === quantities[i]) ? job : { ...job, materials: packed(mine) };
+  });
+  return { jobs: jobs.sort(byJobOrder), shopping: packed(bought) };
 };
 
 /** How the seal of a station is renewed, where one of its findings asks for that. */

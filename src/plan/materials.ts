@@ -1,12 +1,12 @@
-import { SEALANTS, SURFACES } from '../entries';
 import type { Rig } from '../rig';
 import { beadSection } from '../science';
 import type { Station } from '../terms';
-import { fromSi, metres, showIn, toSi } from '../units';
+import { fromSi, metres, show, showIn, toSi } from '../units';
 import { work, worksheetById } from '../worksheets';
 import type { Material } from './plan-types';
 import type { Method } from './reseal-method';
-import { bond, isA } from './trade';
+import { familyFor, wordOf } from './sealant-choice';
+import { isA } from './trade';
 
 /**
  * What a job takes. Lengths are bead lengths by practice; packages come from the worksheets, with their usual allowance for waste,
@@ -56,6 +56,8 @@ export type Quantity = {
   readonly length_m: number;
   readonly section_mm2: number;
   readonly because: string;
+  /** A family that may be laid here instead, where it is bought anyway. */
+  readonly instead?: { readonly family: string; readonly because: string };
 };
 
 const RUBBER: ReadonlySet<Rig['roof']> = new Set(['epdm', 'tpo', 'pvc', 'coated', 'unknown']);
@@ -65,54 +67,6 @@ export const NO_PETROLEUM = 'No petroleum-based cleaner, oil or conditioner on a
 export const isRubberRoof = (station: Station | undefined, rig: Rig): boolean =>
   station !== undefined && RUBBER.has(rig.roof) && (station.face === 'roof' || isA(station.looks, 'roof-edge') || isA(station.looks, 'cap-seam'));
 
-const ROOF_SURFACE: Readonly<Record<Rig['roof'], string>> = {
-  epdm: 'epdm',
-  tpo: 'tpo',
-  pvc: 'pvc',
-  coated: 'unknown',
-  fibreglass: 'fibreglass',
-  aluminium: 'painted-aluminium',
-  'painted-steel': 'painted-steel',
-  unknown: 'unknown',
-};
-const WALL_SURFACE: Readonly<Record<Rig['skin'], string>> = {
-  fibreglass: 'fibreglass',
-  'moulded-fibreglass': 'fibreglass',
-  'corrugated-aluminium': 'painted-aluminium',
-  'sheet-aluminium': 'painted-aluminium',
-  'painted-steel': 'painted-steel',
-  unknown: 'unknown',
-};
-
-const surfaceOf = (station: Station, rig: Rig): string =>
-  station.sealed_to !== 'unknown' ? station.sealed_to : station.face === 'roof' ? ROOF_SURFACE[rig.roof] : WALL_SURFACE[rig.skin];
-
-const RANK = { yes: 0, prep: 1, test: 2, no: 3 } as const;
-
-/** The family to lay: the one that stays, where it may be laid over; else the best for the surface by the table. */
-export const familyFor = (station: Station, rig: Rig, level: boolean, method: Method | undefined): { readonly family: string; readonly because: string } => {
-  const surface = surfaceOf(station, rig);
-  const flat = level && station.face === 'roof' && station.group === 'opening';
-  const candidates = flat ? ['lap-self-levelling', 'lap-non-sag', 'hybrid'] : station.face === 'roof' ? ['lap-non-sag', 'hybrid'] : ['hybrid', 'lap-non-sag', 'polyurethane'];
-  const stays = method?.way === 'over' && method.stays !== undefined && candidates.includes(method.stays) ? method.stays : undefined;
-  const rank = (family: string): number => RANK[bond(family, surface)?.verdict ?? 'test'];
-  const family = stays !== undefined && rank(stays) < RANK.no ? stays : ([...candidates].sort((a, b) => rank(a) - rank(b))[0] ?? 'hybrid');
-  const verdict = bond(family, surface)?.verdict ?? 'test';
-  const note = bond(family, surface)?.note;
-  const name = SURFACES.find((f) => f.id === surface)?.word ?? surface;
-  const words =
-    surface === 'unknown'
-      ? 'What it is laid on is not recorded: test patch first'
-      : verdict === 'yes'
-        ? `Goes with ${name}`
-        : verdict === 'prep'
-          ? `Needs preparation on ${name}`
-          : `Test patch first on ${name}`;
-  return { family, because: `${words}${note ? `: ${note}` : ''}.${stays === family ? ' The same family as what stays.' : ''}` };
-};
-
-const wordOf = (family: string): string => SEALANTS.find((s) => s.id === family)?.word ?? family;
-
 /** What one job takes, by length. */
 export const quantitiesOf = (remedy: string, station: Station | undefined, rig: Rig, bead_m: number | undefined, method: Method | undefined): readonly Quantity[] => {
   if (!station) return [];
@@ -120,8 +74,8 @@ export const quantitiesOf = (remedy: string, station: Station | undefined, rig: 
     const rest = { kind: need.need, section_mm2: 0 } as const;
     if (need.need === 'bead') {
       if (bead_m === undefined || bead_m <= 0) return [];
-      const { family, because } = familyFor(station, rig, need.level, method);
-      return [{ ...rest, material: family, words: wordOf(family), length_m: bead_m, section_mm2: need.section_mm2, because }];
+      const { family, because, instead } = familyFor(station, rig, need.level, method);
+      return [{ ...rest, material: family, words: wordOf(family), length_m: bead_m, section_mm2: need.section_mm2, because, ...(instead ? { instead } : {}) }];
     }
     if (need.need === 'tape')
       return [{ ...rest, material: 'butyl-tape', words: wordOf('butyl-tape'), length_m: station.outline_m * need.times, because: 'Thicker than the gap under the flange.' }];
@@ -133,8 +87,19 @@ export const quantitiesOf = (remedy: string, station: Station | undefined, rig: 
   });
 };
 
-const CARTRIDGE_WORDS = 'cartridge of 10.1 fl oz (299 mL)';
-const ROLL_WORDS = 'roll of 30 ft (9.1 m); read the label';
+/** One package, and several. */
+const PACKAGE = {
+  cartridge: ['cartridge of 10.1 fl oz (299 mL)', 'cartridges of 10.1 fl oz (299 mL)'],
+  roll: ['roll of 30 ft (9.1 m); read the label', 'rolls of 30 ft (9.1 m); read the label'],
+  metre: ['metre', 'metres'],
+  bottle: ['bottle', 'bottles'],
+  piece: ['piece', 'pieces'],
+} as const;
+
+const inPackages = (packages: number, of: keyof typeof PACKAGE): Pick<Material, 'packages' | 'package_words'> => ({ packages, package_words: PACKAGE[of][packages === 1 ? 0 : 1] });
+
+/** A length in both systems: a shopping list is read in the shop, whoever asked for the plan. */
+const both = (m: number): string => `${show(m, 'length', { system: 'us', units: {} })} (${showIn(m, 'length', 'm')})`;
 
 const sheet = (id: string) => {
   const found = worksheetById(id);
@@ -153,6 +118,19 @@ const MM = 1000;
 /** Lengths for a shopping list are told to the centimetre. */
 const told = (m: number): number => Math.round(m * 100) / 100;
 
+/**
+ * The same family for all that one visit seals, as far as it goes: a bead that may as well be laid with what another job needs anyway
+ * takes that, so that nothing is opened twice.
+ */
+export const onOneVisit = (quantities: readonly Quantity[]): readonly Quantity[] => {
+  const needed = new Set(quantities.filter((q) => q.kind === 'bead' && q.instead === undefined).map((q) => q.material));
+  return quantities.map((q) =>
+    q.instead && needed.has(q.instead.family)
+      ? { kind: q.kind, length_m: q.length_m, section_mm2: q.section_mm2, material: q.instead.family, words: wordOf(q.instead.family), because: q.instead.because }
+      : q,
+  );
+};
+
 /** Packages for what several jobs take together: rounded up once, for one visit. */
 export const packed = (quantities: readonly Quantity[]): readonly Material[] => {
   const groups = new Map<string, Quantity[]>();
@@ -165,7 +143,7 @@ const packGroup = (group: readonly Quantity[]): Material => {
   if (!first) throw new Error('a group of quantities is never empty');
   const length = told(group.reduce((sum, q) => sum + q.length_m, 0));
   const base = { material: first.material, words: first.words };
-  const reasons = [...new Set(group.map((q) => q.because))].join(' ');
+  const reasons = [...new Set(group.flatMap((q) => q.because.split(/(?<=\.) /)))].join(' ');
   if (first.kind === 'bead') {
     // Different sections of one material are laid end to end: their mean section over the whole length.
     const volume = group.reduce((sum, q) => sum + q.length_m * q.section_mm2, 0);
@@ -173,9 +151,9 @@ const packGroup = (group: readonly Quantity[]): Material => {
     const packages = counted(work(PACKAGES, inputs), 'packages_count') ?? 1;
     return {
       ...base,
-      packages,
-      package_words: CARTRIDGE_WORDS,
-      because: `${showIn(length, 'length', 'm')} of bead, waste counted. ${reasons}`,
+      ...inPackages(packages, 'cartridge'),
+      length_m: length,
+      because: `${both(length)} of bead, waste counted. ${reasons}`,
       worked: { worksheet: PACKAGES.id, inputs },
     };
   }
@@ -184,13 +162,13 @@ const packGroup = (group: readonly Quantity[]): Material => {
     const packages = counted(work(ROLLS, inputs), 'rolls_count') ?? 1;
     return {
       ...base,
-      packages,
-      package_words: ROLL_WORDS,
-      because: `${showIn(length, 'length', 'm')} of edge, waste counted. ${reasons}`,
+      ...inPackages(packages, 'roll'),
+      length_m: length,
+      because: `${both(length)} of edge, waste counted. ${reasons}`,
       worked: { worksheet: ROLLS.id, inputs },
     };
   }
-  if (first.kind === 'strip') return { ...base, packages: Math.ceil(length), package_words: 'metre', because: `${showIn(length, 'length', 'm')}. ${reasons}` };
-  if (first.kind === 'cleaner') return { ...base, packages: 1, package_words: 'bottle', because: reasons };
-  return { ...base, packages: group.length, package_words: 'piece', because: reasons };
+  if (first.kind === 'strip') return { ...base, ...inPackages(Math.ceil(length), 'metre'), length_m: length, because: `${both(length)}. ${reasons}` };
+  if (first.kind === 'cleaner') return { ...base, ...inPackages(1, 'bottle'), because: reasons };
+  return { ...base, ...inPackages(group.length, 'piece'), because: reasons };
 };

@@ -10,7 +10,10 @@ export type Material = {
   readonly material: string;
   readonly words: string;
   readonly packages: number;
+  /** `cartridges of 10.1 fl oz (299 mL)`, in the number that goes with `packages`. */
   readonly package_words: string;
+  /** How much of it is laid, waste not counted. [m] */
+  readonly length_m?: number;
   readonly because: string;
   readonly worked?: Worked;
 };

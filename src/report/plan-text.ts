@@ -87,7 +87,7 @@ export const planText = (plan: Plan, rig: Rig, preferences: Preferences): string
   if (number === 0) lines.push('', 'No work stands on the plan.');
   if (plan.shopping.length > 0) {
     lines.push('', 'To buy, for one visit');
-    for (const m of plan.shopping) lines.push(wrap(`${m.packages} × ${m.package_words}: ${m.words}. ${m.because}`, 2));
+    for (const m of plan.shopping) lines.push(wrap(`${m.packages} ${m.package_words}: ${m.words}. ${m.because}`, 2));
   }
   if (plan.not_seen.length > 0) {
     lines.push('', `Not seen (${plan.not_seen.length})`);

@@ -23,28 +23,28 @@ export const wallLooks = (skin: WallSkin, construction: Construction): string =>
   return construction === 'hung' ? 'wall-sheet' : 'wall-laminated';
 };
 
-const ROOF_WORD: Readonly<Record<RoofMembrane, string>> = {
-  epdm: 'EPDM rubber',
-  tpo: 'TPO',
-  pvc: 'PVC',
-  coated: 'liquid coating',
+const ROOF_SURFACE: Readonly<Record<RoofMembrane, string>> = {
+  epdm: 'epdm',
+  tpo: 'tpo',
+  pvc: 'pvc',
+  coated: 'coated',
   fibreglass: 'fibreglass',
-  aluminium: 'aluminium',
-  'painted-steel': 'painted steel',
+  aluminium: 'painted-aluminium',
+  'painted-steel': 'painted-steel',
   unknown: 'unknown',
 };
 
-const SKIN_WORD: Readonly<Record<WallSkin, string>> = {
+const WALL_SURFACE: Readonly<Record<WallSkin, string>> = {
   fibreglass: 'fibreglass',
-  'corrugated-aluminium': 'corrugated aluminium',
-  'sheet-aluminium': 'aluminium sheet',
-  'moulded-fibreglass': 'moulded fibreglass',
-  'painted-steel': 'painted steel',
+  'corrugated-aluminium': 'painted-aluminium',
+  'sheet-aluminium': 'painted-aluminium',
+  'moulded-fibreglass': 'fibreglass',
+  'painted-steel': 'painted-steel',
   unknown: 'unknown',
 };
 
-/** What a bead on this face sticks to. */
-export const surfaceWord = (face: string, skin: WallSkin, roof: RoofMembrane): string => {
-  if (face === 'roof') return ROOF_WORD[roof];
-  return face === 'under' || face === 'tongue' || face.endsWith('-top') ? 'unknown' : SKIN_WORD[skin];
+/** What a bead on this face sticks to, by the ids under which surfaces are recorded. */
+export const surfaceOn = (face: string, skin: WallSkin, roof: RoofMembrane): string => {
+  if (face === 'roof') return ROOF_SURFACE[roof];
+  return face === 'under' || face === 'tongue' || face.endsWith('-top') ? 'unknown' : WALL_SURFACE[skin];
 };

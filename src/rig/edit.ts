@@ -1,11 +1,12 @@
 import type { FaceId, FacePoint, Shape, Station, StationId } from '../terms';
 import { accept, type Refusal, type Result, refuse } from '../units';
-import { surfaceWord } from './covering';
+import { surfaceOn } from './covering';
 import { takesRoom } from './drawing-faults';
-import { faceOf } from './faces';
+import { faceOf, roofOutline } from './faces';
 import { whereWords } from './naming';
 import { shapeInside } from './outline';
 import { type Part, partNamed } from './parts';
+import { placedAs } from './placing';
 import type { Overall, Rig } from './rig';
 import { box, movedBy, outlineLength, overlaps, rect, toMillimetre } from './shapes';
 import { beadLength, hingeOf, reachOf, topOf } from './station-facts';
@@ -63,15 +64,13 @@ const misplaced = (rig: Rig, station: Station): readonly Refusal[] => {
     : [];
 };
 
-const roofOf = (rig: Rig): readonly FacePoint[] => faceOf(rig, 'roof')?.outline_m ?? [];
-
 /** Lengths, height and reach follow from where and how large a station is. */
 const measured = (rig: Rig, station: Station): Station => ({
   ...station,
   bead_m: toMillimetre(beadLength(station.shape, station.bead)),
   outline_m: toMillimetre(outlineLength(station.shape)),
   top_m: toMillimetre(topOf(rig, station.face, station.shape)),
-  reach: reachOf(rig, roofOf(rig), station),
+  reach: reachOf(rig, roofOutline(rig.faces), station),
 });
 
 const checked = (rig: Rig, station: Station): Result<Station> => {
@@ -85,9 +84,7 @@ export const moveStation = (rig: Rig, id: StationId, to: FacePoint): Result<Stat
   if (!station.ok) return station;
   const s = station.value;
   const b = box(s.shape);
-  const [dx, dy] = [to[0] - b.x0, to[1] - b.y0];
-  const moved: Station = { ...s, shape: movedBy(s.shape, dx, dy), parts: s.parts.map((p) => (p.face === undefined ? { ...p, shape: movedBy(p.shape, dx, dy) } : p)) };
-  return checked(rig, { ...moved, top_m: toMillimetre(topOf(rig, s.face, moved.shape)), reach: reachOf(rig, roofOf(rig), moved) });
+  return checked(rig, placedAs(rig, s, movedBy(s.shape, to[0] - b.x0, to[1] - b.y0)));
 };
 
 const LEAST_M = 0.01;
@@ -121,8 +118,7 @@ export const resizeStation = (rig: Rig, id: StationId, w_m: number, h_m: number)
       received: shape.form,
       sentence: `${station.value.name} follows the body and has no width and height of its own. Correct the body’s sizes instead.`,
     });
-  const resized: Station = { ...station.value, shape: { ...shape, w_m: toMillimetre(w_m), h_m: toMillimetre(h_m) }, size: 'confirmed' };
-  return checked(rig, measured(rig, resized));
+  return checked(rig, { ...placedAs(rig, station.value, { ...shape, w_m: toMillimetre(w_m), h_m: toMillimetre(h_m) }), size: 'confirmed' });
 };
 
 const LONGEST_NAME = 80;
@@ -220,7 +216,7 @@ export const addStation = (rig: Rig, part: string, face: FaceId, at: FacePoint):
     top_m: 0,
     reach: 'ground',
     sealed_with: 'unknown',
-    sealed_to: surfaceWord(face, rig.skin, rig.roof),
+    sealed_to: surfaceOn(face, rig.skin, rig.roof),
     last_sealed: 'unknown',
     behind: row.behind,
     cut_through: row.cut_through,

@@ -1,3 +1,4 @@
+export { surfaceOn } from './covering';
 export * from './describe';
 export * from './edit';
 export * from './faces';
@@ -5,6 +6,7 @@ export * from './ladder-spots';
 export * from './loop';
 export * from './neighbour';
 export * from './parts';
+export { placedAs } from './placing';
 export * from './rig';
 export * from './shapes';
 export * from './sizes';

@@ -1,12 +1,13 @@
-import type { FacePoint, Reach, Shape, Station, StationPart } from '../terms';
+import type { Shape, Station, StationPart } from '../terms';
 import type { Piece } from './base-layout';
-import { roofLooks, surfaceWord, wallLooks } from './covering';
+import { roofLooks, surfaceOn, wallLooks } from './covering';
+import { roofOutline } from './faces';
 import { type Folded, folded } from './folding';
 import { namesOf } from './naming';
 import { partOf } from './parts';
 import type { Answers, Axle, Face, Levels, Slide } from './rig';
 import { outlineLength, toMillimetre } from './shapes';
-import { beadLength, hingeOf, isReachedByItsStep, reachOf, topOf } from './station-facts';
+import { hardest, hingeOf, isReachedByItsStep, ownBead, reachOf, topOf } from './station-facts';
 
 export type Drawn = {
   readonly answers: Pick<Answers, 'skin' | 'construction' | 'roof'>;
@@ -17,18 +18,10 @@ export type Drawn = {
   readonly width: number;
 };
 
-const roofOutline = (faces: readonly Face[]): readonly FacePoint[] => faces.find((f) => f.id === 'roof')?.outline_m ?? [];
-
 const looksOf = (part: string, drawn: Drawn): string => {
   const { looks } = partOf(part);
   if (looks === 'roof-field') return roofLooks(drawn.answers.roof);
   return looks === 'wall' ? wallLooks(drawn.answers.skin, drawn.answers.construction) : looks;
-};
-
-/** A slide's flange is beaded along the top and both sides only: its lower edge drains. Common practice, no published source. */
-const beadOf = (piece: Piece): number => {
-  const whole = beadLength(piece.shape, partOf(piece.part).bead);
-  return piece.part === 'slide-flange' && piece.shape.form === 'rect' ? whole - piece.shape.w_m : whole;
 };
 
 const partIn = (piece: Piece, host: Piece, drawn: Drawn): StationPart => ({
@@ -61,11 +54,6 @@ const usualParts = (piece: Piece): readonly StationPart[] => {
   return [];
 };
 
-const FARTHEST: readonly Reach[] = ['under', 'roof', 'ladder', 'ground', 'inside'];
-
-/** A station is as hard to reach as its hardest part. */
-const hardest = (reaches: readonly Reach[]): Reach => FARTHEST.find((r) => reaches.includes(r)) ?? 'ground';
-
 const station = ({ host, parts, alike }: Folded, name: string, drawn: Drawn): Station => {
   const part = partOf(host.part);
   const all = [host, ...parts];
@@ -82,14 +70,14 @@ const station = ({ host, parts, alike }: Folded, name: string, drawn: Drawn): St
     shape: host.shape,
     size: 'typical',
     bead,
-    bead_m: toMillimetre(all.reduce((sum, p) => sum + beadOf(p), 0)),
+    bead_m: toMillimetre(all.reduce((sum, p) => sum + ownBead(p.part, p.shape, partOf(p.part).bead), 0)),
     outline_m: toMillimetre(counted.reduce((sum, p) => sum + outlineLength(p.shape), 0)),
     top_m: toMillimetre(Math.max(...all.map((p) => topOf(drawn, p.face, p.shape)))),
     reach: isReachedByItsStep(host.part)
       ? 'ground'
       : hardest(all.map((p) => reachOf(drawn, roofOutline(drawn.faces), { face: p.face, shape: p.shape, part: p.part, group: part.group }))),
     sealed_with: 'unknown',
-    sealed_to: surfaceWord(host.face, drawn.answers.skin, drawn.answers.roof),
+    sealed_to: surfaceOn(host.face, drawn.answers.skin, drawn.answers.roof),
     last_sealed: 'unknown',
     behind: part.behind,
     cut_through: part.cut_through,

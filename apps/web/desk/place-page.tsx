@@ -160,7 +160,7 @@ const Facts = ({ station }: { readonly station: Station }) => {
     ['Reached', REACH[station.reach]],
     ['Bead by practice', station.bead_m > 0 ? `${BEAD[station.bead]}, ${length(station.bead_m)}` : BEAD[station.bead]],
     ['Sealed with', station.sealed_with === 'unknown' ? 'not known; held to be silicone until a test patch sticks' : optionWord('resealed', 'product_family', station.sealed_with)],
-    ['Sealed to', station.sealed_to === 'unknown' ? 'not known' : station.sealed_to.replaceAll('-', ' ')],
+    ['Sealed to', station.sealed_to === 'unknown' ? 'not known' : optionWord('station-facts', 'sealed_to', station.sealed_to)],
     ['Last sealed', station.last_sealed === 'unknown' ? 'not known' : whenWords(station.last_sealed)],
     ['Behind it', station.behind === '' ? 'not known' : station.behind],
     ['Parts looked at with it', station.parts.map((p) => p.name).join(', ')],

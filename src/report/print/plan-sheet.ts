@@ -17,7 +17,7 @@ const minutesWords = ([least, most]: readonly [number, number]): string => {
   return least === most ? `about ${words(least)}` : `${words(least)} to ${words(most)}`;
 };
 
-const materialWords = (m: Material): string => `${m.packages} × ${m.package_words}: ${m.words}`;
+const materialWords = (m: Material): string => `${m.packages} ${m.package_words}: ${m.words}`;
 
 /** The warning stands at the job; what to do about it stands once, at the end, for all jobs. */
 const warningHtml = (job: Job, width: number): { readonly html: string; readonly mm: number } => {
@@ -99,11 +99,16 @@ const readyBlock = (plan: Plan, width: number): readonly Block[] => {
 
 const shoppingBlock = (plan: Plan, width: number): readonly Block[] => {
   if (plan.shopping.length === 0) return [];
-  const rows = plan.shopping.map(
-    (m) =>
-      `<div class="r" style="height:6.4mm"><span class="tick" style="padding:0"></span><b style="width:62mm">${e(m.words)}</b><span style="width:${width - 62 - 8}mm" class="s">${e(`${m.packages} × ${m.package_words}; ${m.because}`)}</span></div>`,
-  );
-  return [{ html: '<h2 style="padding-top:5mm">To buy for one visit</h2>', mm: 11, keep: true }, ...rows.map((html): Block => ({ html, mm: 6.4 }))];
+  const side = width - 62 - 8;
+  const rows = plan.shopping.map((m): Block => {
+    const text = `${m.packages} ${m.package_words}; ${m.because}`;
+    const mm = Math.max(6.4, 2 + Math.max(paragraphMm(text, 7.8, side - 2, false, 1.3), paragraphMm(m.words, 9, 60, true)));
+    return {
+      html: `<div class="r" style="height:${mm.toFixed(2)}mm"><span class="tick" style="padding:0"></span><b style="width:62mm">${e(m.words)}</b><span style="width:${side}mm" class="s wrap">${e(text)}</span></div>`,
+      mm,
+    };
+  });
+  return [{ html: '<h2 style="padding-top:5mm">To buy for one visit</h2>', mm: 11, keep: true }, ...rows];
 };
 
 const serviceBlock = (rig: Rig, plan: Plan, width: number): readonly Block[] => {
