@@ -48,6 +48,9 @@ export const facesOfSlide = (slide: Slide): readonly Face[] =>
 /** The face an id names. */
 export const faceOf = (rig: Pick<Rig, 'faces'>, id: FaceId): Face | undefined => rig.faces.find((f) => f.id === id);
 
+/** The edge of the roof, from which its parts are reached. [m] */
+export const roofOutline = (faces: readonly Face[]): readonly FacePoint[] => faces.find((f) => f.id === 'roof')?.outline_m ?? [];
+
 /** Faces on which y is a distance across or outward, not a height. */
 const LEVEL: Readonly<Record<string, (levels: Levels) => number>> = {
   roof: (l) => l.roof_top_m,

@@ -33,6 +33,12 @@ export const beadLength = (shape: Shape, bead: BeadRule, down: number = BEAD_DOW
   return 0;
 };
 
+/** A slide's flange is beaded along the top and both sides only: its lower edge drains. Common practice, no published source. [m] */
+export const ownBead = (part: string, shape: Shape, bead: BeadRule): number => {
+  const whole = beadLength(shape, bead);
+  return part === 'slide-flange' && shape.form === 'rect' ? whole - shape.w_m : whole;
+};
+
 type Standing = { readonly levels: Levels; readonly slides: readonly Slide[] };
 
 export const topOf = (rig: Standing, face: FaceId, shape: Shape): number => heightAboveGround(rig, face, box(shape).y1);
@@ -71,6 +77,11 @@ export const reachOf = (
   if (topOf(rig, at.face, at.shape) <= REACH_FROM_GROUND_M) return 'ground';
   return roofTop && nearestEdge(roof, at.shape).over_m > ARM_REACH_M ? 'roof' : 'ladder';
 };
+
+const FARTHEST: readonly Reach[] = ['under', 'roof', 'ladder', 'ground', 'inside'];
+
+/** A station is as hard to reach as its hardest part. */
+export const hardest = (reaches: readonly Reach[]): Reach => FARTHEST.find((r) => reaches.includes(r)) ?? 'ground';
 
 /** Hinge edges of parts that always open the same way; the rest is said by the layout. */
 const USUAL_HINGE: readonly (readonly [RegExp, HingeEdge])[] = [

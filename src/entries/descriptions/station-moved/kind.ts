@@ -1,5 +1,5 @@
-import { beadLength, box, heightAboveGround, outlineLength, REACH_FROM_GROUND_M, type Rig } from '../../../rig';
-import { defineKind, type Fields, type Shape, type Station, stationOf } from '../../../terms';
+import { placedAs, type Rig } from '../../../rig';
+import { defineKind, type Fields, stationOf } from '../../../terms';
 import { line } from '../../line';
 import { shapeSchema } from '../rig-schema';
 
@@ -13,14 +13,6 @@ const fields = {
   size: { type: 'choice', label: 'The size is', options: sizes, optional: true },
 } as const satisfies Fields;
 
-/** What follows from a shape follows anew; all else stays as it was. */
-const moved = (rig: Rig, station: Station, shape: Shape, size: Station['size']): Station => {
-  const top_m = heightAboveGround(rig, station.face, box(shape).y1);
-  const byHeight = station.reach === 'ground' || station.reach === 'ladder';
-  const reach = byHeight ? (top_m > REACH_FROM_GROUND_M ? 'ladder' : 'ground') : station.reach;
-  return { ...station, shape, size, top_m, reach, outline_m: outlineLength(shape), bead_m: beadLength(shape, station.bead) };
-};
-
 export const stationMoved = defineKind<Rig>()({
   id: 'station-moved',
   group: 'description',
@@ -33,7 +25,7 @@ export const stationMoved = defineKind<Rig>()({
   fields,
   fold: {
     mode: 'describes',
-    apply: (rig, { shape, size }, place) => ({ ...rig, stations: rig.stations.map((s) => (s.id === stationOf(place) ? moved(rig, s, shape, size ?? s.size) : s)) }),
+    apply: (rig, { shape, size }, place) => ({ ...rig, stations: rig.stations.map((s) => (s.id === stationOf(place) ? { ...placedAs(rig, s, shape), size: size ?? s.size } : s)) }),
   },
   line: ({ shape, size }) => line('moved', 'x_m' in shape && `to ${shape.x_m.toFixed(2)}, ${shape.y_m.toFixed(2)} m on its face`, size === 'confirmed' && 'size measured'),
 });
