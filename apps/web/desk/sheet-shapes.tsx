@@ -1,31 +1,9 @@
-import { memo, type SVGProps } from 'react';
-import { INKS, type Ink, inkStyle, type Primitive, type Theme } from '../../../src/drawing';
+import { memo } from 'react';
+import type { Primitive, Theme } from '../../../src/drawing';
+import { InkShape, lookOf } from '../shared/ink-shape';
 
 type Reach = { readonly theme: Theme; readonly current: string | undefined; readonly selected: string | undefined };
 type Group = Extract<Primitive, { form: 'group' }>;
-
-/** Each ink as SVG attributes, worked out once for each theme. */
-const attributes = new Map<Theme, ReadonlyMap<Ink, SVGProps<SVGElement>>>();
-
-const inksOf = (theme: Theme): ReadonlyMap<Ink, SVGProps<SVGElement>> => {
-  const made = attributes.get(theme) ?? new Map(INKS.map((ink) => [ink, attributesOf(ink, theme)] as const));
-  attributes.set(theme, made);
-  return made;
-};
-
-const attributesOf = (ink: Ink, theme: Theme): SVGProps<SVGElement> => {
-  const s = inkStyle(ink, theme);
-  if (s.stroke === 'none' || s.width === 0) return { fill: s.fill, ...(s.weight ? { fontWeight: s.weight } : {}) };
-  return {
-    fill: s.fill,
-    stroke: s.stroke,
-    strokeWidth: s.width,
-    strokeLinejoin: 'round',
-    vectorEffect: 'non-scaling-stroke',
-    ...(s.dash ? { strokeDasharray: s.dash.join(' ') } : {}),
-    ...(s.cap ? { strokeLinecap: s.cap } : {}),
-  };
-};
 
 /** Stations and marks become one thing each that can be focused and pressed; groups inside them are only shapes. */
 const Reachable = ({ group, reach }: { readonly group: Group; readonly reach: Reach }) => {
@@ -53,14 +31,7 @@ const Shape = ({ primitive: p, reach, still }: { readonly primitive: Primitive; 
     if (still || p.role === 'plain' || p.hit === undefined) return <ShapeList primitives={p.children} reach={reach} still={still} />;
     return <Reachable group={p} reach={reach} />;
   }
-  const look = inksOf(reach.theme).get(p.ink) as SVGProps<SVGPathElement & SVGCircleElement & SVGTextElement> | undefined;
-  if (p.form === 'path') return <path {...look} d={p.d} />;
-  if (p.form === 'circle') return <circle {...look} cx={p.cx} cy={p.cy} r={p.r} />;
-  return (
-    <text {...look} x={p.x} y={p.y} fontSize={p.size} textAnchor={p.anchor} transform={p.rotate === undefined ? undefined : `rotate(${p.rotate} ${p.x} ${p.y})`}>
-      {p.text}
-    </text>
-  );
+  return <InkShape p={p} look={lookOf(p.ink, reach.theme)} />;
 };
 
 const ShapeList = ({ primitives, reach, still }: { readonly primitives: readonly Primitive[]; readonly reach: Reach; readonly still: boolean }) => (

@@ -57,7 +57,8 @@ const reachOf = (target: EventTarget): string | undefined => (target as Element)
 
 /**
  * A drawing to work on: the same primitives as on paper, with stations and marks that can be reached.
- * One tab stop; arrow keys go to the neighbour; + − 0 zoom; Shift and arrows move the sheet.
+ * One tab stop; arrow keys go to the neighbour; + − 0 zoom; Shift and arrows move the sheet. The smaller view for the hand,
+ * `shared/drawing-view.tsx`, has a tab stop for each part and thins its lines; shapes and inks are the same `ink-shape.tsx`.
  */
 export const SheetView = ({ drawing, theme = 'desk', label, selected, onSelect, onOpen, onDrag, onKey, over, zoomable = false, className, redraw, foot }: SheetViewProps) => {
   const whole = useMemo<Box>(() => ({ x: 0, y: 0, w: drawing.width, h: drawing.height }), [drawing.width, drawing.height]);

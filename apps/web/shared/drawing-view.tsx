@@ -1,5 +1,6 @@
 import { createContext, type KeyboardEvent, memo, use } from 'react';
-import { type Drawing, type Ink, inkStyle, type Primitive, type Theme } from '../../../src/drawing';
+import type { Drawing, Ink, Primitive, Theme } from '../../../src/drawing';
+import { InkShape, type Look, lookOf } from './ink-shape';
 import { useSettings } from './settings';
 
 type Props = {
@@ -28,20 +29,9 @@ const isSmall = (px: number): boolean => px > 1 && px < SMALL_PX;
 
 const PLAIN_WHEN_SMALL: Readonly<Partial<Record<Ink, number>>> = { seam: 1.6, face: 2.4, slide: 2.2 };
 
-const strokeOf = (ink: Ink, theme: Theme, small: boolean) => {
-  const s = inkStyle(ink, theme);
-  if (s.width === 0 || s.stroke === 'none') return { fill: s.fill };
+const smaller = (ink: Ink, look: Look): Look => {
   const marked = ink.startsWith('mark') || ink === 'here' || ink === 'hairline' || ink === 'selected';
-  const width = !small || marked ? s.width : (PLAIN_WHEN_SMALL[ink] ?? s.width * THINNER);
-  return {
-    fill: s.fill,
-    stroke: s.stroke,
-    strokeWidth: width,
-    strokeLinejoin: 'round' as const,
-    vectorEffect: 'non-scaling-stroke' as const,
-    ...(s.dash ? { strokeDasharray: s.dash.join(' ') } : {}),
-    ...(s.cap ? { strokeLinecap: s.cap } : {}),
-  };
+  return marked || look.strokeWidth === undefined ? look : { ...look, strokeWidth: PLAIN_WHEN_SMALL[ink] ?? Number(look.strokeWidth) * THINNER };
 };
 
 type Drawn = Pick<Props, 'choose' | 'chosen'> & { readonly theme: Theme; readonly small: boolean };
@@ -50,57 +40,41 @@ const keyOf = (p: Primitive, i: number): string => (p.form === 'group' ? p.id : 
 
 const Part = ({ p, ...drawn }: { readonly p: Primitive } & Drawn) => {
   const { theme, small, choose, chosen } = drawn;
-  if (small && 'ink' in p && p.ink === 'stitch') return null;
-  switch (p.form) {
-    case 'path':
-      return <path d={p.d} {...strokeOf(p.ink, theme, small)} />;
-    case 'circle':
-      return <circle cx={p.cx} cy={p.cy} r={p.r} {...strokeOf(p.ink, theme, small)} />;
-    case 'text': {
-      const style = inkStyle(p.ink, theme);
-      return (
-        <text
-          x={p.x}
-          y={p.y}
-          fontSize={p.size}
-          fontWeight={style.weight ?? 400}
-          fill={style.fill}
-          textAnchor={p.anchor}
-          {...(p.rotate === undefined ? {} : { transform: `rotate(${p.rotate} ${p.x} ${p.y})` })}
-        >
-          {p.text}
-        </text>
-      );
-    }
-    case 'group': {
-      const inside = p.children.map((c, i) => <Part key={keyOf(c, i)} p={c} {...drawn} />);
-      if (p.role === 'plain' || !choose) return <g>{inside}</g>;
-      const press = (event: KeyboardEvent): void => {
-        if (event.key !== 'Enter' && event.key !== ' ') return;
-        event.preventDefault();
-        choose(p.id);
-      };
-      return (
-        // biome-ignore lint/a11y/useSemanticElements: a part of a drawing cannot be a button element
-        <g
-          className={`part part-${p.role}${p.id === chosen ? ' chosen' : ''}`}
-          role="button"
-          tabIndex={0}
-          aria-label={p.label}
-          aria-pressed={p.id === chosen}
-          data-id={p.id}
-          onClick={() => choose(p.id)}
-          onKeyDown={press}
-        >
-          {p.hit && <rect className="hit" x={p.hit[0]} y={p.hit[1]} width={p.hit[2]} height={p.hit[3]} />}
-          {inside}
-        </g>
-      );
-    }
+  if (p.form !== 'group') {
+    if (small && p.ink === 'stitch') return null;
+    const look = lookOf(p.ink, theme);
+    return <InkShape p={p} look={small ? smaller(p.ink, look) : look} />;
   }
+  const inside = p.children.map((c, i) => <Part key={keyOf(c, i)} p={c} {...drawn} />);
+  if (p.role === 'plain' || !choose) return <g>{inside}</g>;
+  const press = (event: KeyboardEvent): void => {
+    if (event.key !== 'Enter' && event.key !== ' ') return;
+    event.preventDefault();
+    choose(p.id);
+  };
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a part of a drawing cannot be a button element
+    <g
+      className={`part part-${p.role}${p.id === chosen ? ' chosen' : ''}`}
+      role="button"
+      tabIndex={0}
+      aria-label={p.label}
+      aria-pressed={p.id === chosen}
+      data-id={p.id}
+      onClick={() => choose(p.id)}
+      onKeyDown={press}
+    >
+      {p.hit && <rect className="hit" x={p.hit[0]} y={p.hit[1]} width={p.hit[2]} height={p.hit[3]} />}
+      {inside}
+    </g>
+  );
 };
 
-/** A drawing on the screen: the same primitives and inks that paper and files are made of. */
+/**
+ * A drawing on the screen: the same primitives and inks that paper and files are made of, each part with its own tab stop.
+ * A sheet to work on, with zoom, drag and one tab stop for all, is the desk's `sheet-view.tsx`: the hand needs none of that and
+ * should not wait for it. What both draw alike is in `ink-shape.tsx`.
+ */
 export const DrawingView = memo(({ drawing, choose, chosen, className, silent = false }: Props) => {
   const theme = useTheme();
   const name = silent ? { 'aria-hidden': true } : { role: choose ? 'group' : 'img', 'aria-label': drawing.title };

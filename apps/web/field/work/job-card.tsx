@@ -10,6 +10,7 @@ import { UndoSign } from '../../shared/signs';
 import { keepTrouble, reportTrouble } from '../../shared/trouble';
 import { Cell, Frame, Primary } from '../frame';
 import { CareForm } from './care-form';
+import { MaterialRows } from './material-rows';
 import { minutesWords } from './minutes';
 import { becauseOf } from './plan-screen';
 
@@ -120,20 +121,7 @@ const Steps = ({ overview, job }: { readonly overview: Overview; readonly job: J
       {job.materials.length > 0 && (
         <section>
           <h2>Take with you</h2>
-          <ul className="rows">
-            {job.materials.map((m) => (
-              <li key={`${m.material} ${m.words}`}>
-                <div className="row">
-                  <b className="number">{m.packages}</b>
-                  <span>
-                    <b>{m.words}</b>
-                    {m.package_words}. {m.because}
-                  </span>
-                  <span />
-                </div>
-              </li>
-            ))}
-          </ul>
+          <MaterialRows materials={job.materials} />
         </section>
       )}
       {job.prove && (

@@ -8,6 +8,7 @@ import { stationById } from '../../shared/rig-words';
 import { href } from '../../shared/route';
 import { Cell, Frame, Primary } from '../frame';
 import { readyHead } from '../ready-words';
+import { MaterialRows } from './material-rows';
 import { minutesWords } from './minutes';
 
 /** What must be done, in order of urgency, each with its reason; what to buy; what was not seen. */
@@ -127,20 +128,7 @@ const Shopping = ({ overview }: { readonly overview: Overview }) => {
         Shopping list
       </PageTitle>
       <p>For all jobs of the plan together. Check each product against the material it goes on; the package and the manual come first.</p>
-      <ul className="rows">
-        {plan.shopping.map((m) => (
-          <li key={`${m.material} ${m.words}`}>
-            <div className="row">
-              <b className="number">{m.packages}</b>
-              <span>
-                <b>{m.words}</b>
-                {m.package_words}. {m.because}
-              </span>
-              <span />
-            </div>
-          </li>
-        ))}
-      </ul>
+      <MaterialRows materials={plan.shopping} />
     </Frame>
   );
 };
