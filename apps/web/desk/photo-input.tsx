@@ -52,7 +52,7 @@ export const PhotoInput = ({ photos, onChange }: { readonly photos: readonly Pho
       try {
         kept.push(await session.keepPhoto(new Uint8Array(await file.arrayBuffer()), file.type || 'application/octet-stream', keeping === 'reduced'));
       } catch (cause) {
-        setWrong(`${file.name} was not kept: ${cause instanceof Error ? cause.message : String(cause)}. Everything else is safe. Try a smaller picture.`);
+        setWrong(`${file.name} was not kept. ${cause instanceof Error ? cause.message : `${String(cause)}.`} Everything else is safe.`);
       }
     }
     onChange([...photos, ...kept]);
