@@ -18,7 +18,7 @@ export const inWords = (v: Omit<Verification, 'sentences'>, lastLine: number, un
   const entries = count(v.entries, 'entry', 'entries');
   if (v.whole) sentences.push(`${entries}, whole: every line can be read, every chain holds, and the closing line agrees.`);
   else if (v.entries === 0) sentences.push('No entry could be read from this file.');
-  else sentences.push(`${entries} can be read and are safe to take in. This file is not whole.`);
+  else sentences.push(`${entries} can be read and ${v.entries === 1 ? 'is' : 'are'} safe to take in. This file is not whole.`);
   if (v.closing === 'cut') sentences.push(`The file ends in the middle of line ${lastLine}. What followed is not in this file. Export it again where it came from.`);
   if (v.closing === 'missing')
     sentences.push(
