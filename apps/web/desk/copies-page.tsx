@@ -3,6 +3,7 @@ import { readLogbook, type Verification } from '../../../src/logbook';
 import { showDay } from '../../../src/units';
 import type { Imported, RecordStatus } from '../session/session';
 import { go, href } from '../shared/route';
+import { saidOf } from '../shared/trouble';
 import { count, useDesk } from './desk';
 import { bytesWords, giveFile, readFile } from './files';
 
@@ -38,7 +39,7 @@ export const CopiesPage = () => {
   const failed = (what: string, cause: unknown) =>
     say({
       form: 'problem',
-      happened: `${what} (${cause instanceof Error ? cause.message : String(cause)}).`,
+      happened: `${what} (${saidOf(cause)}).`,
       safe: 'The logbook on this device is unchanged.',
       todo: 'Try again. If it stays so, reload the page first.',
     });
@@ -74,7 +75,7 @@ export const CopiesPage = () => {
       } catch (cause) {
         results.push({
           good: false,
-          words: `${file.name} could not be read (${cause instanceof Error ? cause.message : String(cause)}). The logbook on this device is unchanged. Ask for the file again.`,
+          words: `${file.name} could not be read (${saidOf(cause)}). The logbook on this device is unchanged. Ask for the file again.`,
           lines: [],
         });
       }

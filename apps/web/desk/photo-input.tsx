@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { PhotoRef } from '../../../src/terms';
 import { useSettings } from '../shared/settings';
+import { saidOf } from '../shared/trouble';
 import { useDesk } from './desk';
 import { bytesWords } from './files';
 
@@ -52,7 +53,7 @@ export const PhotoInput = ({ photos, onChange }: { readonly photos: readonly Pho
       try {
         kept.push(await session.keepPhoto(new Uint8Array(await file.arrayBuffer()), file.type || 'application/octet-stream', keeping === 'reduced'));
       } catch (cause) {
-        setWrong(`${file.name} was not kept. ${cause instanceof Error ? cause.message : `${String(cause)}.`} Everything else is safe.`);
+        setWrong(`${file.name} was not kept. ${saidOf(cause)}. Everything else is safe.`);
       }
     }
     onChange([...photos, ...kept]);

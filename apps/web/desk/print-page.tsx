@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import { isoDay } from '../../../src/units';
 import type { PaperWish } from '../session/session';
 import { go } from '../shared/route';
+import { saidOf } from '../shared/trouble';
 import { useDesk } from './desk';
 import { giveFile } from './files';
 import { fillFrame, printFrame } from './paper-frame';
@@ -41,7 +42,7 @@ export const PrintPage = ({ what }: { readonly what: string | undefined }) => {
         if (!gone)
           say({
             form: 'problem',
-            happened: `The sheet could not be made (${cause instanceof Error ? cause.message : String(cause)}).`,
+            happened: `The sheet could not be made (${saidOf(cause)}).`,
             safe: 'The logbook is unchanged.',
             todo: 'Choose another sheet, or reload the page.',
           });

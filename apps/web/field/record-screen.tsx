@@ -5,7 +5,7 @@ import { useRigs, useSession } from '../session/use-session';
 import { announce } from '../shared/announce';
 import { PageTitle } from '../shared/page-title';
 import { href } from '../shared/route';
-import { reportTrouble } from '../shared/trouble';
+import { reportTrouble, saidOf } from '../shared/trouble';
 import { Cell, Frame, Primary } from './frame';
 import { giveFile } from './give-file';
 import { PERSIST_WORDS, usePersist } from './persist';
@@ -36,7 +36,7 @@ export const RecordScreen = () => {
       reportTrouble({
         key: 'copy',
         title: 'The copy was not made',
-        happened: `The file could not be written (${cause instanceof Error ? cause.message : String(cause)}).`,
+        happened: `The file could not be written (${saidOf(cause)}).`,
         safe: 'The logbook on this device is unchanged.',
         todo: 'Try again, or save the logbook without photos from the page Copies of the rig.',
       });
@@ -52,7 +52,7 @@ export const RecordScreen = () => {
       reportTrouble({
         key: 'import',
         title: 'The file could not be opened',
-        happened: `${file.name} was not taken in (${cause instanceof Error ? cause.message : String(cause)}).`,
+        happened: `${file.name} was not taken in (${saidOf(cause)}).`,
         safe: 'Nothing already recorded was changed.',
         todo: 'Check that it is a logbook or an archive saved by this program, and that it was copied whole.',
       });

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { useSession } from '../session/use-session';
 import { go, href } from '../shared/route';
-import { reportTrouble } from '../shared/trouble';
+import { reportTrouble, saidOf } from '../shared/trouble';
 
 /** One press loads the sample rig and opens it; it is marked as a sample and can be removed as easily. */
 export const useLoadSample = () => {
@@ -16,7 +16,7 @@ export const useLoadSample = () => {
         reportTrouble({
           key: 'sample',
           title: 'The sample rig could not be opened',
-          happened: `It was not loaded (${cause instanceof Error ? cause.message : String(cause)}).`,
+          happened: `It was not loaded (${saidOf(cause)}).`,
           safe: 'Your own rigs are untouched.',
           todo: 'Try again, or start with your own rig.',
         });

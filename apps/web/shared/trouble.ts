@@ -42,10 +42,18 @@ const TITLES: Readonly<Record<string, string>> = {
 /** Whether an error brings its own words from the store. */
 export const isSpoken = (cause: unknown): cause is Error => cause instanceof Error && cause.name === SPOKEN;
 
+type Told = { readonly code: string; readonly happened: string; readonly safe: string; readonly todo: string };
+
+/** What an error says, to stand within a sentence of ours: without its full stop, and never as the store's own record of it. */
+export const saidOf = (cause: unknown): string => {
+  const said = isSpoken(cause) ? (JSON.parse(cause.message) as Told).happened : cause instanceof Error ? cause.message : String(cause);
+  return said.replace(/\.$/, '');
+};
+
 /** Why an answer could not be kept: in the store's own words where it has them, else as far as the browser says. */
 export const keepTrouble = (cause: unknown): Trouble => {
   if (isSpoken(cause)) {
-    const told = JSON.parse(cause.message) as { readonly code: string; readonly happened: string; readonly safe: string; readonly todo: string };
+    const told = JSON.parse(cause.message) as Told;
     return { key: 'storage', title: TITLES[told.code] ?? 'The last answer was not kept', happened: told.happened, safe: told.safe, todo: told.todo };
   }
   const said = words(cause);

@@ -5,7 +5,7 @@ import { announce } from '../../shared/announce';
 import { Over } from '../../shared/dialog';
 import { useSettings } from '../../shared/settings';
 import { CameraSign } from '../../shared/signs';
-import { reportTrouble, type Trouble, troubleOver } from '../../shared/trouble';
+import { reportTrouble, saidOf, type Trouble, troubleOver } from '../../shared/trouble';
 import { Primary } from '../frame';
 
 type Last = { readonly day: string; readonly words: string; readonly photo: string | undefined };
@@ -105,7 +105,7 @@ export const PhotoButton = ({ words, name, add }: { readonly words: string; read
 const photoTrouble = (name: string, cause: unknown): Trouble => ({
   key: 'photo',
   title: 'A photo was not kept',
-  happened: `The photo at ${name} could not be kept: ${cause instanceof Error ? cause.message : String(cause)}`,
+  happened: `The photo at ${name} could not be kept: ${saidOf(cause)}.`,
   safe: 'Your answers are safe without it. The picture on the phone was not changed.',
   todo: 'Go on without it, or make room and take it again. In the settings you can choose that photos are kept smaller.',
 });
