@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { sealGrade, tyrePressure } from '../../../../src/entries';
+import { sealGrade, tyreDateCode, tyrePressure } from '../../../../src/entries';
 import type { Preferences } from '../../../../src/units';
 import { agree, answer, isOneTap, nextKind, restored, startVisit, toKeep, wasKept } from './visit';
 
@@ -40,6 +40,11 @@ describe('keeping', () => {
       { kind: 'withdrawal', concerns: ['entry-1'] },
       { kind: 'seal-grade', note: 'wet below' },
     ]);
+  });
+  it('a date code from next year is not written, however the stop is left', () => {
+    const coded = (code: string) => answer(startVisit({ ...at, station: 'wheel-1' }, [tyreDateCode]), tyreDateCode, { do: 'text', field: 'code', text: code }, us);
+    expect(toKeep(coded('5227'), [tyreDateCode], by)).toEqual([]);
+    expect(toKeep(coded('3526'), [tyreDateCode], by)).toHaveLength(1);
   });
   it('a doubtful figure waits for a yes', () => {
     const typed = [...'450'].reduce((v, key) => answer(v, tyrePressure, { do: 'key', field: 'pressure', key }, us), startVisit({ ...at, station: 'wheel-1' }, [tyrePressure]));

@@ -1,5 +1,5 @@
 import type { AnyKind, Draft, EntryId, Field, PhotoRef, RigId, Side, StationId } from '../../../../src/terms';
-import type { Preferences } from '../../../../src/units';
+import { type CivilDay, lastDay, type Preferences, parseWhen } from '../../../../src/units';
 import { type Answers, type Change, changed, type Ready, ready, saysSound, shownFields } from './form';
 
 /**
@@ -67,8 +67,8 @@ export const nextKind = (visit: Visit, asks: readonly AnyKind[]): AnyKind | unde
 };
 
 /** Note and photos go with the first answer of the visit. */
-const carrierOf = (visit: Visit, asks: readonly AnyKind[]): string | undefined =>
-  asks.find((k) => visit.kept[k.id] !== undefined)?.id ?? asks.find((k) => ready(k, answersOf(visit, k.id)).state === 'complete')?.id;
+const carrierOf = (visit: Visit, asks: readonly AnyKind[], today: CivilDay | undefined): string | undefined =>
+  asks.find((k) => visit.kept[k.id] !== undefined)?.id ?? asks.find((k) => ready(k, answersOf(visit, k.id), today).state === 'complete')?.id;
 
 export const agreedTo = (visit: Visit, kind: AnyKind): boolean => {
   const state = ready(kind, answersOf(visit, kind.id));
@@ -90,8 +90,14 @@ export const toJudge = (visit: Visit, asks: readonly AnyKind[], by: By): readonl
   return toKeep({ ...visit, kept: held }, asks, by).flatMap((k) => k.drafts);
 };
 
-const holdsOf = (visit: Visit, asks: readonly AnyKind[], kind: AnyKind, state: Extract<Ready, { state: 'complete' }>): string =>
-  JSON.stringify([state.body, ...(carrierOf(visit, asks) === kind.id ? [visit.note, visit.photos.map((p) => p.hash)] : ['', []])]);
+/** Nothing can be younger than today; a code from next year is refused at the pen, not only on the screen. */
+const dayOfNow = (now: string): CivilDay | undefined => {
+  const when = parseWhen(now);
+  return when && lastDay(when);
+};
+
+const holdsOf = (visit: Visit, carries: boolean, state: Extract<Ready, { state: 'complete' }>): string =>
+  JSON.stringify([state.body, ...(carries ? [visit.note, visit.photos.map((p) => p.hash)] : ['', []])]);
 
 /**
  * What is complete and not in the logbook as it now stands. An answer that was kept before and has gained something is
@@ -99,12 +105,13 @@ const holdsOf = (visit: Visit, asks: readonly AnyKind[], kind: AnyKind, state: E
  */
 export const toKeep = (visit: Visit, asks: readonly AnyKind[], by: By): readonly ToKeep[] =>
   asks.flatMap((kind) => {
-    const state = ready(kind, answersOf(visit, kind.id));
+    const today = dayOfNow(by.now);
+    const state = ready(kind, answersOf(visit, kind.id), today);
     if (state.state !== 'complete' || !agreedTo(visit, kind)) return [];
-    const holds = holdsOf(visit, asks, kind, state);
+    const carries = carrierOf(visit, asks, today) === kind.id;
+    const holds = holdsOf(visit, carries, state);
     const before = visit.kept[kind.id];
     if (before?.holds === holds) return [];
-    const carries = carrierOf(visit, asks) === kind.id;
     const place = { at: 'station', station: visit.station, side: visit.side } as const;
     const common = { rig: by.rig, by: by.by, observed_at: by.now, place, ...(visit.round === undefined ? {} : { round: visit.round }) };
     const entry: Draft = {
