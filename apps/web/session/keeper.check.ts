@@ -235,4 +235,15 @@ describe('the session', () => {
     await s.keep([{ ...right, body: { changed: { observed_at: '2026-09-17' } } }]);
     expect((await s.overview(rig)).clockDoubts.map((d) => d.entry)).not.toContain(ahead.id);
   });
+
+  it('puts the digest of the logbook itself on paper, as its copy closes with it', async () => {
+    const { s, rig } = await drawn();
+    await s.keep([observed(rig, aSeal(await s.overview(rig)), 'seal-grade', { grade: 'S4', defects: ['edge-lifts'] })]);
+    const { text } = await s.exportLogbook(rig);
+    const { trailer } = JSON.parse(text.trimEnd().split('\n').at(-1) ?? '') as { readonly trailer: { readonly digest: string } };
+    for (const what of ['condition-record', 'plan', 'walk-sheet'] as const) {
+      const html = await s.paper(rig, { what, paper: 'A4', preferences: { system: 'us', units: {} } });
+      expect(html.replaceAll('<br>', '').replaceAll(' ', '')).toContain(trailer.digest);
+    }
+  });
 });

@@ -3,7 +3,7 @@ import { type Book, inKnownOrder, type LogbookStore, type PhotoStore } from '../
 import { defectsOf, isOpen, looksChain, type Plan } from '../../../src/plan';
 import { type Rig, type Stop, startingLayout, walkingOrder } from '../../../src/rig';
 import { type Draft, type Entry, type RigId, type StationId, stationOf, WHOLE_RIG } from '../../../src/terms';
-import { type CivilDay, civilDay, lastDay, type Preferences, parseWhen, showDay, showIn } from '../../../src/units';
+import { type CivilDay, civilDay, lastDay, type Preferences, parseWhen, showDay } from '../../../src/units';
 import { doubtsNow } from './doubts-now';
 import { disagreeing, importWords } from './import-words';
 import { restingOn, supposing } from './judging';
@@ -110,7 +110,7 @@ export const keeper = (given: Given): Session => {
     return {
       id: rig,
       name: subject.name,
-      words: [KIND_WORDS[subject.kind], showIn(subject.overall.length_m, 'length', 'm')].join(', '),
+      words: [KIND_WORDS[subject.kind], ...(subject.year === 'unknown' ? [] : [subject.year])].join(', '),
       open: plan.findings.filter(isOpen).length,
       last_seen: round && showDay(lastDayOf(round.begun), true),
       demo: (await drafts.get(demoName(rig))) === true,
@@ -244,8 +244,8 @@ export const keeper = (given: Given): Session => {
     },
 
     paper: async (rig, wish) => {
-      const { book } = await books.of(rig);
-      return given.files.paper(book.state, plans.of(rig, book, today()), wish);
+      const { book, lines } = await books.of(rig);
+      return given.files.paper(book.state, lines, plans.of(rig, book, today()), wish);
     },
 
     importFile,

@@ -30,7 +30,7 @@ export const lazyFiles: Files = {
     return writeArchive(lines, await photosOf(photosNamed(lines), store));
   },
   plan: async (plan, rig) => (await import('../../../src/report')).planDocument(plan, rig),
-  paper: async (state, answer, wish) => (await import('./paper')).paper(state, answer, wish),
+  paper: async (...given) => (await import('./paper')).paper(...given),
   read: async (_name, bytes) => {
     if (!ZIP.every((b, i) => bytes[i] === b)) return { ...readText(new TextDecoder().decode(bytes)), photos: [] };
     const { readArchive } = await import('../../../src/adapters/archive');
