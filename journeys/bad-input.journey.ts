@@ -173,9 +173,9 @@ describe('figures on the round', () => {
       await until(page, 'an empty field', (s) => s.primary === 'Type the date code');
     }
     await hand.type('2324');
-    const read = await until(page, 'the code read', (s) => !s.disabled && s.text.includes('the week from 9 June 2024'));
+    await until(page, 'the code read', (s) => !s.disabled && s.text.includes('the week from 9 June 2024'));
     await hand.go();
-    await until(page, 'the next question', (s) => s.asked !== read.asked || s.heading !== read.heading);
+    // Straight to the copies, while the answer is still being kept: the walk does not pull the person back.
     const codes = entriesOf(await exported()).filter((e) => e.kind === 'tyre-date-code');
     expect(codes.map((e) => e.body['code'])).toEqual(['2324']);
   });

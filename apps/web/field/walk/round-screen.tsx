@@ -40,6 +40,8 @@ const Walk = ({ overview, round, at }: { readonly overview: Overview; readonly r
   }, [numbered, here]);
   const toStep = (i: number): void => goInstead(address(i + 1));
   const onward = (from: number): void => {
+    // Whoever has gone elsewhere while the answer was being kept stays there.
+    if (location.hash !== here) return;
     const next = nextOpen(round.steps, from);
     goInstead(next === undefined ? address('finished') : address(next + 1));
   };
