@@ -1,3 +1,3 @@
 export { planDocument } from './plan-document';
 export { planText } from './plan-text';
-export { conditionRecord, type Paper, type PrintOptions, planSheet, type RecordOptions, type WalkOptions, type WalkStep, walkSheet } from './print';
+export { conditionRecord, type Paper, type PrintOptions, photosToPrint, planSheet, type RecordOptions, type WalkOptions, type WalkStep, walkSheet } from './print';

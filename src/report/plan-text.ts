@@ -32,6 +32,8 @@ const readyText = (ready: ReadyToRoll): readonly string[] => [
   ...(ready.because.length > MOST_REASONS ? [`  and ${ready.because.length - MOST_REASONS} more.`] : []),
 ];
 
+const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+
 const minutes = (job: Job): string => (job.minutes ? `, about ${job.minutes[0]} to ${job.minutes[1]} min` : '');
 
 const LIFE_WORDS: Readonly<Partial<Record<Finding['life'], string>>> = {
@@ -58,13 +60,31 @@ const sourceNumbers = (): { readonly of: (source: Source) => string; readonly al
 
 type Numbers = ReturnType<typeof sourceNumbers>;
 
+const lifeText = (finding: Finding): readonly string[] => {
+  const word = LIFE_WORDS[finding.life];
+  return word === undefined ? [] : [finding.life === 'proof-due' && finding.due !== undefined ? `${word} from ${showDay(finding.due)}` : word];
+};
+
+/** Where a table says that something is always for a professional, the job says so already. */
+const HANDED = /^(Always|When wished|None)/;
+
 const jobText = (job: Job, number: number, plan: Plan, names: ReadonlyMap<string, string>, preferences: Preferences, sources: Numbers): readonly string[] => {
   const findings = job.findings.flatMap((id) => plan.findings.find((f) => f.id === id) ?? []);
   const where = job.station === undefined ? 'Rig' : (names.get(job.station) ?? job.station);
-  const lives = [...new Set(findings.flatMap((f) => LIFE_WORDS[f.life] ?? []))];
+  const lives = [...new Set(findings.flatMap(lifeText))];
+  const head = wrap(
+    `${number}. ${where}: ${job.title}${job.who === 'professional' ? ' [professional]' : ''}${lives.length === 0 ? '' : ` (${lives.join(', ')})`}${minutes(job)}`,
+    2,
+  );
+  // What is only watched is told in one line; its reasons stand in the plan as data.
+  if (job.urgency === 'watch') return [head];
+  const because = findings.flatMap((f) => f.because.map((b) => `${b.text} ${sources.of(b.source)}`));
+  const beside = (job.belongs_with ?? []).map((id) => plan.jobs.findIndex((j) => j.id === id) + 1).filter((n) => n > 0);
   return [
-    wrap(`${number}. ${where}: ${job.title}${job.who === 'professional' ? ' [professional]' : ''}${lives.length === 0 ? '' : ` (${lives.join(', ')})`}${minutes(job)}`, 2),
-    ...findings.flatMap((f) => f.because.map((b) => wrap(`${b.text} ${sources.of(b.source)}`, 6))),
+    head,
+    ...(beside.length === 0 ? [] : [wrap(`Belongs with job ${beside.join(' and ')}: one repair may settle both.`, 6)]),
+    ...[...new Set(because)].map((b) => wrap(b, 6)),
+    ...(job.hand_over === undefined || job.who === 'professional' || HANDED.test(job.hand_over) ? [] : [wrap(`For a professional if: ${lower(job.hand_over)}.`, 6)]),
     ...(job.bead_m === undefined ? [] : [wrap(`Bead by practice: ${show(job.bead_m, 'length', preferences)}.`, 6)]),
   ];
 };

@@ -44,7 +44,7 @@ const POLICY = [
   "default-src 'self'",
   "script-src 'self'",
   "style-src 'self'",
-  "img-src 'self' blob:",
+  "img-src 'self' blob: data:",
   "worker-src 'self'",
   "connect-src 'self'",
   "object-src 'none'",

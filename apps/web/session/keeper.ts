@@ -245,7 +245,7 @@ export const keeper = (given: Given): Session => {
 
     paper: async (rig, wish) => {
       const { book, lines } = await books.of(rig);
-      return given.files.paper(book.state, lines, plans.of(rig, book, today()), wish);
+      return given.files.paper(book.state, lines, plans.of(rig, book, today()), wish, given.photoStore);
     },
 
     importFile,

@@ -22,7 +22,13 @@ export type Files = {
   readonly logbook: (lines: readonly Line[]) => Promise<string>;
   readonly archive: (lines: readonly Line[], photos: PhotoStore) => Promise<Uint8Array>;
   readonly plan: (plan: Plan, rig: Rig) => Promise<string>;
-  readonly paper: (state: State<Rig>, lines: readonly Line[], answer: { readonly plan: Plan; readonly marks: Overview['marks'] }, wish: PaperWish) => Promise<string>;
+  readonly paper: (
+    state: State<Rig>,
+    lines: readonly Line[],
+    answer: { readonly plan: Plan; readonly marks: Overview['marks'] },
+    wish: PaperWish,
+    photos: PhotoStore,
+  ) => Promise<string>;
   readonly read: (name: string, bytes: Uint8Array) => Promise<ReadFile>;
   readonly demo: () => Promise<string>;
 };

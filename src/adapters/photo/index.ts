@@ -6,7 +6,7 @@ import { type Reduced, reducePhoto } from './reduce';
 import { photoForm } from './sniff';
 
 export { type Capture, captureOf } from './exif';
-export { type Reduced, reducedSize } from './reduce';
+export { pictureForPaper, type Reduced, reducedSize } from './reduce';
 export { type PhotoForm, photoForm } from './sniff';
 
 /** A photograph as it will be kept, with its reference for the entry. */

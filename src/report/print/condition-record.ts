@@ -1,9 +1,10 @@
 import { type Drawing, knownFrom, locator, numberedMarks, rigSheet, type SheetMark, svgText } from '../../drawing';
 import type { State } from '../../logbook';
-import { type Finding, isOpen, type Plan, takenAs } from '../../plan';
+import type { Finding, Plan } from '../../plan';
 import type { Rig } from '../../rig';
-import { MARK_WORD, MARKS, type Mark, type StationId } from '../../terms';
+import { type Hash, MARK_WORD, MARKS, type Mark, type StationId } from '../../terms';
 import { type CivilDay, showDay } from '../../units';
+import { hasOwnPart, photosHtml, photosOf } from './photos-block';
 import { blank, entryWords, markHtml, type PrintOptions, rigLine } from './print-words';
 import { pressureThroughTime, recordedAt, sealThroughTime } from './seen-through-time';
 import { type Block, e, paragraphMm, printed, roomOn } from './sheet-page';
@@ -14,8 +15,8 @@ export type RecordOptions = PrintOptions & {
   readonly marks: Readonly<Record<StationId, Mark>>;
   /** What the round was, in words: `Full round of 3 October 2026, 78 of 80 stations looked at`. */
   readonly round?: string;
-  /** Photographs to print, as data addresses, by entry id. */
-  readonly photos?: Readonly<Record<string, string>>;
+  /** Photographs to print, as data addresses, by hash; `photosToPrint` says which. */
+  readonly photos?: Readonly<Record<Hash, string>>;
 };
 
 const MM_PX = 96 / 25.4;
@@ -172,19 +173,14 @@ const findingBlocks = (rig: Rig, state: State<Rig>, plan: Plan, finding: Finding
   const list = (job?.steps ?? []).map((s) => s.replace(/\.$/, '')).join('. ');
   const todo = job ? [`${job.who === 'professional' ? 'Asked for' : 'To do'}. `, `${list}.`] : undefined;
   const worse = finding.worse_if === undefined ? undefined : ['Worse if. ', `${finding.worse_if}.`];
-  const photo = finding.because
-    .flatMap((b) => b.entries)
-    .map((id) => options.photos?.[id])
-    .find((src) => src !== undefined);
-  const photoHtml = photo === undefined ? '' : `<img alt="" src="${e(photo)}" style="width:${PICTURE_MM}mm;height:30mm;object-fit:cover;border:.3mm solid #000;margin-bottom:2mm">`;
+  const photos = photosHtml(photosOf(state, finding), options.photos ?? {});
   const head = `<div style="border-top:1mm solid #000;display:flex;align-items:center;gap:3mm;height:13mm">${markHtml(m.mark, 24, m.professional)}<span style="font-size:15pt;font-weight:700">${m.number}</span><h2 style="flex:1">${e(m.where)}</h2><b>${e(MARK_WORD[m.mark])}${m.professional ? ', by a professional' : ''}</b></div>`;
-  const rightMm = paragraphMm(m.what, 10.5, right) + record.mm;
-  const leftMm = picture.mm + (photo === undefined ? 0 : 32);
+  const rightMm = paragraphMm(m.what, 10.5, right) + record.mm + photos.mm;
   const texts = [todo, worse].filter((t) => t !== undefined);
   return [
     {
-      html: `${head}<div style="display:flex;gap:6mm"><div style="width:${PICTURE_MM}mm;flex:none">${photoHtml}${picture.html}</div><div style="width:${right}mm"><p style="font-size:10.5pt">${e(m.what)}</p>${record.html}</div></div>`,
-      mm: 15 + Math.max(rightMm, leftMm),
+      html: `${head}<div style="display:flex;gap:6mm"><div style="width:${PICTURE_MM}mm;flex:none">${picture.html}</div><div style="width:${right}mm"><p style="font-size:10.5pt">${e(m.what)}</p>${record.html}${photos.html}</div></div>`,
+      mm: 15 + Math.max(rightMm, picture.mm),
       keep: true,
     },
     { html: because.html, mm: because.mm + 1 },
@@ -214,10 +210,10 @@ export const conditionRecord = (rig: Rig, state: State<Rig>, plan: Plan, options
     mm: 13 + paragraphMm(about, 9.5, room.w - 68) + 4,
   };
   const drawing: Block = { html: `<div style="display:flex;justify-content:center;padding-top:2mm;line-height:0">${net.svg}</div>`, mm: net.mm + 2 };
-  const open = new Map(plan.findings.filter(isOpen).map((f) => [f.id, f]));
+  const own = new Map(plan.findings.filter(hasOwnPart).map((f) => [f.id, f]));
   const pages = numbered.flatMap((m): readonly Block[] => {
-    const f = open.get(m.id);
-    return f && takenAs(f) !== 'watch' ? findingBlocks(rig, state, plan, f, m, options, room.w) : [];
+    const f = own.get(m.id);
+    return f ? findingBlocks(rig, state, plan, f, m, options, room.w) : [];
   });
   return printed(
     {
