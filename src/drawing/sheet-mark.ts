@@ -19,12 +19,12 @@ export type SheetMark = {
   readonly what: string;
 };
 
-/** Findings that still stand, in order of urgency, then of since when, then as the plan has them. */
+/** Findings that still stand, in order of urgency as they are taken, then as the plan has them. */
 export const standing = (plan: Plan): readonly Finding[] =>
   plan.findings
     .filter(isOpen)
     .map((f, i) => ({ f, i }))
-    .sort((a, b) => byUrgency(takenAs(a.f), takenAs(b.f)) || a.f.since - b.f.since || a.i - b.i)
+    .sort((a, b) => byUrgency(takenAs(a.f), takenAs(b.f)) || a.i - b.i)
     .map(({ f }) => f);
 
 /** `Road side, window 1`; a point is told by its face alone. */

@@ -93,6 +93,11 @@ const provedBefore = (episode: Episode, until: Standing | undefined, namings: re
 
 export const proofDays = (verdict: Verdict): number => verdict.proof_days ?? firstProofDays(verdict.defect === undefined ? undefined : defect(verdict.defect)?.recheck);
 
+const later = (day: CivilDay, other: CivilDay | undefined): CivilDay => (other !== undefined && other > day ? other : day);
+
+/** The day on which it first was so: that of the first look, or the one on which the calendar made it true. */
+export const opened = (episode: Episode): CivilDay => later(episode.seen[0]?.day ?? episode.since, episode.verdict.from?.first);
+
 /**
  * Walks the looks of one rule through time.
  *
@@ -105,7 +110,8 @@ export const episodesOf = (rule: Rule, looks: readonly Standing[], scene: Scene,
   const threadOf = threads();
 
   const start = (id: string, verdict: Verdict, look: Standing): void => {
-    const episode: Episode = { rule, key: verdict.key, place: look.place, seen: [look], urgencies: [verdict.urgency], verdict, since: look.day };
+    const since = later(look.day, verdict.from?.as_urgent);
+    const episode: Episode = { rule, key: verdict.key, place: look.place, seen: [look], urgencies: [verdict.urgency], verdict, since };
     all.push(episode);
     open.set(id, episode);
   };
@@ -164,5 +170,5 @@ export const episodesOf = (rule: Rule, looks: readonly Standing[], scene: Scene,
     }
   }
   endProved(undefined);
-  return all;
+  return all.filter((e) => e.closed === undefined || opened(e) <= e.closed.by.day);
 };

@@ -1,6 +1,8 @@
 import type { Rig } from '../rig';
 import { type Station, sooner, type Urgency } from '../terms';
 import { showDay } from '../units';
+import { belongingTogether } from './belong-together';
+import { dangerOf } from './danger';
 import { type Finding, isOpen, isWork, takenAs } from './finding';
 import { fits } from './fitting-cautions';
 import { byJobOrder } from './job-order';
@@ -17,7 +19,7 @@ const BEADS: ReadonlySet<string> = new Set(['reseal-roof-over', 'reseal-roof-str
 const MINUTES_FOR_M = 3;
 const TO_FIVE = 5;
 
-type Planned = { readonly job: Job; readonly quantities: readonly Quantity[] };
+type Planned = { readonly job: Job; readonly danger: number; readonly quantities: readonly Quantity[] };
 
 /**
  * One job settles all findings of a place that one remedy puts right: the remedy is one of those of the most urgent finding,
@@ -99,7 +101,7 @@ const jobOf = (scene: string, id: string | undefined, findings: readonly Finding
     ...(row?.tools ? { tools: row.tools } : {}),
     ...(bead_m === undefined ? {} : { bead_m }),
   };
-  return { job, quantities };
+  return { job, danger: Math.min(...findings.map((f) => dangerOf(f, station?.looks))), quantities };
 };
 
 /** A look that shows whether a repair holds: watched until its day, this season's work from then on. */
@@ -109,6 +111,7 @@ const proofJob = (finding: Finding, on: number, station: Station | undefined, ri
   const row = finding.remedies.map(remedy).find((r) => r !== undefined);
   return {
     quantities: [],
+    danger: dangerOf(finding, station?.looks),
     job: {
       id: `proof/${finding.id}`,
       title: `Look again: ${finding.title.charAt(0).toLowerCase()}${finding.title.slice(1)}`,
@@ -130,15 +133,20 @@ const jobsIn = (scene: JudgedScene, judged: Judged): readonly Planned[] => {
   const known = plannedBefore.get(scene);
   if (known) return known;
   const { station } = scene;
-  const findings = inUrgency(scene.findings);
+  const findings = inUrgency(scene.findings, judged.rig);
   const work = findings.filter(isWork);
   const method = methodAt(scene, work);
   const planned = [
     ...grouped(work, station !== undefined).map(([id, mine]) => jobOf(scene.id, id, mine, station, judged.rig, method)),
     ...findings.filter((f) => isOpen(f) && f.life === 'proof-due').map((f) => proofJob(f, judged.on, station, judged.rig)),
   ];
-  plannedBefore.set(scene, planned);
-  return planned;
+  const jobs = belongingTogether(
+    planned.map((p) => p.job),
+    findings,
+  );
+  const linked = planned.map((p, i) => ({ ...p, job: jobs[i] ?? p.job }));
+  plannedBefore.set(scene, linked);
+  return linked;
 };
 
 /** The job list, the most urgent first, and what to buy for all of it that is one's own work. */
@@ -146,12 +154,12 @@ export const jobsOf = (judged: Judged): { readonly jobs: readonly Job[]; readonl
   const all = [...judged.scenes.values()].flatMap((scene) => jobsIn(scene, judged));
   const bought = onOneVisit(all.flatMap((p) => p.quantities));
   let taken = 0;
-  const jobs = all.map(({ job, quantities }) => {
+  const jobs = all.map(({ job, danger, quantities }) => {
     const mine = bought.slice(taken, taken + quantities.length);
     taken += quantities.length;
-    return mine.every((q, i) => q === quantities[i]) ? job : { ...job, materials: packed(mine) };
+    return { danger, job: mine.every((q, i) => q === quantities[i]) ? job : { ...job, materials: packed(mine) } };
   });
-  return { jobs: jobs.sort(byJobOrder), shopping: packed(bought) };
+  return { jobs: jobs.sort(byJobOrder).map((j) => j.job), shopping: packed(bought) };
 };
 
 /** How the seal of a station is renewed, where one of its findings asks for that. */

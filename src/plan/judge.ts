@@ -3,6 +3,8 @@ import type { Standing, State } from '../logbook';
 import type { Rig } from '../rig';
 import { byUrgency, type Station, type StationId } from '../terms';
 import type { CivilDay } from '../units';
+import { withOpenSealFirst } from './belong-together';
+import { dangerOf, looksAt } from './danger';
 import { type Episode, episodesOf, type Naming, readName } from './episodes';
 import { escalated } from './escalate';
 import { type Finding, isOpen } from './finding';
@@ -133,7 +135,7 @@ const judgeScene = (
       ...episodesOf(rule, inOrder([...new Set([...rule.reads, ...(rule.provedBy ?? []), ...(rule.endedBy ?? [])])].map(through).filter((l) => l.length > 0)), scene, namings),
     );
   const open = escalated(episodes, scene);
-  const findings = open.filter((e) => e.closed?.life !== 'seen-sound').map((e) => findingOf(e, namings, on));
+  const findings = withOpenSealFirst(open.filter((e) => e.closed?.life !== 'seen-sound').map((e) => findingOf(e, namings, on)));
   const looks = inOrder(
     [...concerned]
       .flatMap((r) => r.reads)
@@ -188,19 +190,36 @@ export const judgeAll = (rig: Rig, state: State<Rig>, on: CivilDay, before?: Jud
     const same = kept && sameLists(kept.lists, scene.lists) && sameNamings(kept.namings, named) && sameLists(kept.rigLists, rigLists);
     scenes.set(id, same ? kept : judgeScene(id, scene, named, rigLists, rig, stations.get(id), on, ofRig));
   }
-  return { rig, on, scenes, findings: inUrgency([...scenes.values()].flatMap((s) => s.findings)) };
+  return {
+    rig,
+    on,
+    scenes,
+    findings: inUrgency(
+      [...scenes.values()].flatMap((s) => s.findings),
+      rig,
+    ),
+  };
 };
 
-/** Open before settled, the most urgent first, then those that have waited longest. */
-export const inUrgency = (findings: readonly Finding[]): readonly Finding[] =>
-  [...findings].sort((a, b) => Number(isOpen(b)) - Number(isOpen(a)) || byUrgency(a.urgency, b.urgency) || a.since - b.since || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
+/** Open before settled, the most urgent first, of these the most dangerous, then those that have waited longest. */
+export const inUrgency = (findings: readonly Finding[], rig: Rig): readonly Finding[] => {
+  const looks = looksAt(rig);
+  const danger = new Map(findings.map((f) => [f, dangerOf(f, f.station === undefined ? undefined : looks.get(f.station))]));
+  const level = (f: Finding): number => danger.get(f) ?? 0;
+  return [...findings].sort(
+    (a, b) => Number(isOpen(b)) - Number(isOpen(a)) || byUrgency(a.urgency, b.urgency) || level(a) - level(b) || a.since - b.since || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0),
+  );
+};
 
 /** Every finding that was ever raised, with its life on that day. */
 export const judge = (rig: Rig, state: State<Rig>, on: CivilDay): readonly Finding[] =>
-  inUrgency([...judgeAll(rig, state, on).scenes.values()].flatMap((scene) => historyOf(scene, on)));
+  inUrgency(
+    [...judgeAll(rig, state, on).scenes.values()].flatMap((scene) => historyOf(scene, on)),
+    rig,
+  );
 
 /** Every finding of one scene, those that a later look found sound included. */
-export const historyOf = (scene: JudgedScene, on: CivilDay): readonly Finding[] => scene.episodes.map((e) => findingOf(e, scene.namings, on));
+export const historyOf = (scene: JudgedScene, on: CivilDay): readonly Finding[] => withOpenSealFirst(scene.episodes.map((e) => findingOf(e, scene.namings, on)));
 
 /** The findings of one scene, judged for itself: a station, or one side of one face (`face:curb@outside`), or the rig. */
 export const judgePlace = (rig: Rig, state: State<Rig>, on: CivilDay, scene: string): readonly Finding[] => {
@@ -208,5 +227,5 @@ export const judgePlace = (rig: Rig, state: State<Rig>, on: CivilDay, scene: str
   const rigKinds = gathered.get('rig')?.byKind;
   const ofRig = (kind: string): readonly Standing[] => inOrder(rigKinds?.get(kind) ?? []);
   const station = rig.stations.find((s) => s.id === scene);
-  return inUrgency(historyOf(judgeScene(scene, gathered.get(scene), gatherNamings(state).get(scene) ?? NO_NAMINGS, [], rig, station, on, ofRig), on));
+  return inUrgency(historyOf(judgeScene(scene, gathered.get(scene), gatherNamings(state).get(scene) ?? NO_NAMINGS, [], rig, station, on, ofRig), on), rig);
 };

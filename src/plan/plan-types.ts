@@ -23,6 +23,8 @@ export type Job = {
   readonly title: string;
   readonly station?: StationId;
   readonly findings: readonly string[];
+  /** Other jobs at the same station that may have the same cause. */
+  readonly belongs_with?: readonly string[];
   readonly urgency: Urgency;
   readonly who: Who;
   readonly remedy?: string;

@@ -329,4 +329,16 @@ describe('walking back through the logbook', () => {
       ['2026-06-01', 'findings', 1],
     ]);
   });
+
+  it('counts an age from the day it was reached, not from the day the code was read; one that went before it was old never', () => {
+    const wheels = trialRig([station('curb.tyre', 'tyre', { axle: 'axle', face: 'curb' })]);
+    const said: readonly Said[] = [{ on: '2024-03-01', kind: 'tyre-date-code', at: 'curb.tyre', body: { code: '1020' } }];
+    const state = stateOf(wheels, said);
+    const { judged, plan } = planAfter(undefined, wheels, state, day('2026-07-01'));
+    // Week 10 of 2020 begins on 8 March as the worksheet for the code counts weeks; five years later it is five years old.
+    expect(timelineOf(judged, state).map((m) => [isoDay(m.day), m.what, m.open])).toEqual([['2025-03-08', 'findings', 1]]);
+    expect(plan.findings.map((f) => isoDay(f.since))).toEqual(['2025-03-08']);
+    const fitted = stateOf(wheels, [...said, { on: '2024-09-01', kind: 'tyre-fitted', at: 'curb.tyre', body: { date_code: '2024' } }]);
+    expect(planAfter(undefined, wheels, fitted, day('2026-07-01')).plan.findings).toEqual([]);
+  });
 });

@@ -21,6 +21,8 @@ export type Verdict = {
   readonly weak?: boolean;
   /** Days after the care at which a look first counts as proof. [d] */
   readonly proof_days?: number;
+  /** For what comes true by the calendar, after the look: the first day of it, and the first day on which it was as urgent as now. */
+  readonly from?: { readonly first: CivilDay; readonly as_urgent: CivilDay };
 };
 
 /** What a rule may look at. One scene is one station, or one side of one face for points and outlines. */

@@ -2,13 +2,14 @@ import { kinds } from '../entries';
 import type { State } from '../logbook';
 import type { Rig } from '../rig';
 import { type CivilDay, showDay } from '../units';
+import { opened as openedOn } from './episodes';
 import type { Judged } from './judge';
 
 export type TimelineMark = { readonly day: CivilDay; readonly what: 'round' | 'care' | 'findings'; readonly open: number; readonly words: string };
 
 const CARE = new Set(kinds.filter((k) => k.group === 'care').map((k) => k.id));
 
-/** When findings opened, rounds were walked and care was given, oldest first, with how many findings stood open at the end of that day. */
+/** When findings opened (an age on the day it was reached), rounds were walked and care was given, oldest first, with how many findings stood open at the end of that day. */
 export const timelineOf = (judged: Judged, state: State<Rig>): readonly TimelineMark[] => {
   const opened = new Map<number, number>();
   const days = new Map<string, { day: CivilDay; what: TimelineMark['what']; n: number }>();
@@ -20,8 +21,7 @@ export const timelineOf = (judged: Judged, state: State<Rig>): readonly Timeline
   };
   for (const scene of judged.scenes.values())
     for (const episode of scene.episodes) {
-      const first = episode.seen[0]?.day;
-      if (first === undefined) continue;
+      const first = openedOn(episode);
       add(first, 'findings');
       opened.set(first, (opened.get(first) ?? 0) + 1);
       const closed = episode.closed?.by.day;

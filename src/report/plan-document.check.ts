@@ -46,4 +46,21 @@ describe('the plan as plain text', () => {
     expect(planText(plan, rig, { system: 'metric', units: {} })).toContain('Bead by practice: 2.80 m.');
     for (const line of plain.split('\n')) expect(line.length).toBeLessThanOrEqual(100);
   });
+
+  it('tells what is only watched in one line each, after the urgent, while the file keeps the reasons; and names jobs that belong together by number', () => {
+    const said = stateOf(rig, [
+      { on: '2026-05-03', kind: 'seal-grade', at: 'roof.vent', body: { grade: 'S1' } },
+      { on: '2026-05-03', kind: 'seal-grade', at: 'roof.vent-2', body: { grade: 'S4' } },
+      { on: '2026-05-03', kind: 'inside-signs', at: 'roof.vent-2', side: 'inside', body: { verdict: 'something-wrong', signs: ['stain'] } },
+    ]);
+    const two = trialRig([station('roof.vent', 'vent-hatch'), station('roof.vent-2', 'vent-hatch')]);
+    const watched = planOf(two, said, day('2026-05-10'));
+    const plain = planText(watched, two, { system: 'us', units: {} });
+    expect(plain).toContain('Watch (1)\n  3. roof vent: Seal dull\n\n');
+    expect(plain).not.toContain('Graded S1');
+    expect(planDocument(watched, two)).toContain('Graded S1 on 3 May 2026.');
+    expect(plain).toContain('Belongs with job 2: one repair may settle both.');
+    expect(plain).toContain('Belongs with job 1: one repair may settle both.');
+    expect(plain).toContain('For a professional if: reading over 30 %');
+  });
 });

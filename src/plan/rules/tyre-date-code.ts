@@ -2,11 +2,14 @@ import type { tyreDateCode } from '../../entries';
 import type { Standing } from '../../logbook';
 import { ageStanding, readDateCode, wholeMonths } from '../../science';
 import type { BodyOf, Urgency } from '../../terms';
-import { isoDay, showDay } from '../../units';
+import { addMonths, isoDay, showDay } from '../../units';
 import { defineRule, type Scene, type Verdict } from '../rule';
 import { PRACTICE, THREE_DIGITS, TYRE_AGE } from './sources';
 
 type Body = BodyOf<(typeof tyreDateCode)['fields']>;
+
+/** At this age a professional first looks. */
+const FIRST_MONTHS = 60;
 
 /** Urgency and title by what makers advise; the sentence and its limits come from the law of tyre ages. */
 const BANDS: Readonly<Record<string, { readonly urgency: Urgency; readonly title: string }>> = {
@@ -55,7 +58,7 @@ const judge = (seen: Standing, scene: Scene): readonly Verdict[] => {
       },
     ];
   const months = wholeMonths(read.value.first_day, scene.on);
-  const { standing, sentence } = ageStanding(months);
+  const { standing, sentence, from_months } = ageStanding(months);
   const band = BANDS[standing];
   if (!band) return [];
   return [
@@ -67,6 +70,7 @@ const judge = (seen: Standing, scene: Scene): readonly Verdict[] => {
       because: [{ text: `Made in the week from ${showDay(read.value.first_day)}. ${sentence}`, entries: here, source: TYRE_AGE, worksheet }],
       defect: 'tyre.old',
       proof_days: YEAR,
+      from: { first: addMonths(read.value.first_day, FIRST_MONTHS), as_urgent: addMonths(read.value.first_day, band.urgency === 'before-moving' ? from_months : FIRST_MONTHS) },
     },
   ];
 };

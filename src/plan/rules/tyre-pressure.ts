@@ -174,6 +174,7 @@ const judge = (seen: Standing, scene: Scene): readonly Verdict[] => {
         because: [
           { text: against, entries: here, source: LOW, worksheet },
           { text: 'A low tyre is set to its cold pressure before the wheels turn.', entries: here, source: PRACTICE },
+          leak(seen, read, history.right, scene, shown),
         ],
         defect: 'tyre.low',
       },
@@ -207,6 +208,20 @@ const judge = (seen: Standing, scene: Scene): readonly Verdict[] => {
       cautions: ['tyre'],
     },
   ];
+};
+
+/** Air that is missing went somewhere: how much since it was right, where to look, and when it is no longer one's own work. */
+const leak = (seen: Standing, read: TyreReading, right: Standing | undefined, scene: Scene, shown: (pa: number) => string): Because => {
+  const look = 'Look for the leak: valve, rim edge, a nail in the tread. If it loses air again, a professional takes it off and finds out why.';
+  const then = right && readTyre(right.body as Partial<Body>, scene.rig, scene.station);
+  if (!right || then?.share === undefined || read.share === undefined || read.should_show === undefined || then.share <= read.share)
+    return { text: `How fast it loses air is not known yet: read it again after a day. ${look}`, entries: [seen.entry.id], source: PRACTICE };
+  const lost = shown((then.share - read.share) * read.should_show);
+  return {
+    text: `It was right on ${showDay(right.day)}, and has lost about ${lost} since${read.assumed || then.assumed ? '' : ', temperature taken out'}. ${look}`,
+    entries: [right.entry.id, seen.entry.id],
+    source: PRACTICE,
+  };
 };
 
 const RUN_FLAT = { key: '', title: 'Tyre counts as run flat', urgency: 'before-moving', who: 'professional', defect: 'tyre.run-flat' } as const;
