@@ -33,9 +33,9 @@ const STANDINGS: readonly { readonly from_months: number; readonly standing: Age
  * What makers advise for a tyre of this age. Condition can always ask for more.
  *
  * @param months  whole months since the week it was made
- * @returns       the standing, and the sentence that names whose rule it is
+ * @returns       the standing, the sentence that names whose rule it is, and the age from which it stands
  * @assumes       a tyre's age counts from the first day of its week, a spare's as well
  * @source        1. Vehicle makers' manuals (6 years; yearly from 5 and out at 10 years), as read; no US federal age limit
  */
-export const ageStanding = (months: number): { readonly standing: AgeStanding; readonly sentence: string } =>
-  STANDINGS.find((s) => months >= s.from_months) ?? { standing: 'no-rule-by-age', sentence: 'Made this month.' };
+export const ageStanding = (months: number): { readonly standing: AgeStanding; readonly sentence: string; readonly from_months: number } =>
+  STANDINGS.find((s) => months >= s.from_months) ?? { standing: 'no-rule-by-age', sentence: 'Made this month.', from_months: 0 };
