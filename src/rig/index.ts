@@ -12,7 +12,7 @@ export * from './shapes';
 export * from './sizes';
 export * from './slide-conflicts';
 export * from './starting-layout';
-export { beadLength, REACH_FROM_GROUND_M } from './station-facts';
+export { beadLength } from './station-facts';
 export * from './swing';
 export * from './upslope';
 export * from './walking-order';
