@@ -42,8 +42,6 @@ try {
   const rig = new URL(page.url()).hash.split('/')[2] ?? '';
   await at(open, `#/rig/${rig}/plan`);
   await take(open, 'phone-plan');
-  await page.locator('main a[href*="/job/"]').first().click();
-  await take(open, 'phone-job');
   await at(open, `#/rig/${rig}/round`);
   await page.getByRole('button', { name: /Begin the round/ }).click();
   await page.waitForURL(/round\/(now|\d+)/);
@@ -71,8 +69,6 @@ try {
   await take(open, 'desk-finding');
   await at(open, `#/rig/${rig}/plan`);
   await take(open, 'desk-plan');
-  await at(open, '#/worksheets/dew-point');
-  await take(open, 'desk-worksheet');
   await open.close();
 } finally {
   await server.stop();
