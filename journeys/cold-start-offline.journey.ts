@@ -21,6 +21,9 @@ beforeAll(async () => {
   await hand.press('Start with my rig');
   await newTrailer(phone.page, hand, RIG);
   await server.stop();
+  // A browser throws away what it only remembers of the network whenever it likes: what starts now was kept on purpose.
+  const network = await phone.context.newCDPSession(phone.page);
+  await network.send('Network.clearBrowserCache');
   await phone.close();
 });
 
