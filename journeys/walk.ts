@@ -39,7 +39,7 @@ export const newTrailer = async (page: Page, hand: Hand, name?: string): Promise
   if (name !== undefined) await hand.fill('Name of the rig', name);
   await hand.go();
   await page.waitForURL(/#\/rig\/[^/]+$/);
-  await until(page, 'the rig', (s) => s.primary === 'Walk a round');
+  await until(page, 'the rig', (s) => s.heading.startsWith('Ready to roll'));
   return /#\/rig\/([^/]+)$/.exec(page.url())?.[1] ?? '';
 };
 
