@@ -42,9 +42,21 @@ export type Job = {
   readonly bead_m?: number;
 };
 
+export type ReadyReason = {
+  readonly text: string;
+  readonly finding?: string;
+  /** Where it is; a reason that stands for several places names them all under `stations`. */
+  readonly station?: StationId;
+  readonly stations?: readonly StationId[];
+  /** Nobody knows, rather than that something is wrong. */
+  readonly unknown?: boolean;
+  readonly entries: readonly EntryId[];
+};
+
 export type ReadyToRoll = {
   readonly answer: 'yes' | 'no' | 'not-known';
-  readonly because: readonly { readonly text: string; readonly finding?: string; readonly station?: StationId; readonly entries: readonly EntryId[] }[];
+  /** All of them, the most urgent first. */
+  readonly because: readonly ReadyReason[];
 };
 
 export type NextRound = { readonly on: CivilDay; readonly because: string; readonly source: Source };

@@ -2,12 +2,13 @@
 // There is no published table; expected answers follow the written rules. Bead lengths and packages are those of their worksheets, which are checked there.
 import { describe, expect, it } from 'vitest';
 import { kinds } from '../entries';
+import { fold } from '../logbook';
 import { addMonths, isoDay } from '../units';
 import { evaluate, worksheetById } from '../worksheets';
 import { marks, planAfter, planOf } from './plan';
 import { roundProgress } from './round-progress';
 import { timelineOf } from './timeline';
-import { day, nth, type Said, stateOf, station, trialRig, typed } from './trial-logbook';
+import { day, linesOf, nth, type Said, stateOf, station, trialRig, typed } from './trial-logbook';
 
 const vent = station('roof.vent', 'vent-hatch', { sealed_with: 'lap-self-levelling' });
 const window = station('curb.window', 'window', { bead: 'top-and-upper-sides', bead_m: 1.1 });
@@ -16,13 +17,14 @@ const step = station('curb.step', 'step', { cut_through: false, bead: 'none', be
 const rig = trialRig([vent, window, tyre, step]);
 const ON = '2026-05-10';
 const plan = (said: readonly Said[], on = ON, of = rig) => planOf(of, stateOf(of, said), day(on));
+const HITCHED = { chocks: 'away', cords: 'stowed', jacks: 'up', hitch: 'coupled-and-pinned', chains: 'attached', breakaway: 'attached', lamps: 'checked' };
 const sound = (on: string): readonly Said[] => [
   { on, kind: 'look', at: 'roof.vent', body: { verdict: 'sound' } },
   { on, kind: 'look', at: 'curb.window', body: { verdict: 'sound' } },
   { on, kind: 'tyre-pressure', at: 'curb.tyre', body: { pressure: typed(65, 'gauge-pressure', 'psi'), tyre_temperature: typed(68, 'temperature', 'f'), rested: 'cold' } },
   { on, kind: 'tyre-sidewall', at: 'curb.tyre', body: { cracks: 'none' } },
   { on, kind: 'step-condition', at: 'curb.step', body: { verdict: 'sound' } },
-  { on, kind: 'stowed', body: { chocks: 'away', cords: 'stowed', jacks: 'up' } },
+  { on, kind: 'stowed', body: HITCHED },
 ];
 const without = (said: readonly Said[], kind: string) => said.filter((s) => s.kind !== kind);
 
@@ -41,7 +43,7 @@ describe('ready to roll', () => {
     const evening = sound('2026-05-09');
     expect(plan(evening).ready.because.map((b) => b.text)).toEqual([
       'curb tyre: tyre pressure last recorded on 9 May 2026.',
-      'Chocks, cords and jacks last recorded on 9 May 2026.',
+      'Hitch, chocks, cords and jacks last recorded on 9 May 2026.',
     ]);
     const today = sound(ON).filter((s) => s.kind === 'tyre-pressure' || s.kind === 'stowed');
     expect(plan([...evening, ...today]).ready.answer).toBe('yes');
@@ -70,7 +72,7 @@ describe('ready to roll', () => {
   });
 
   it('is no while something is not stowed or a door stands open', () => {
-    expect(plan([...without(sound(ON), 'stowed'), { on: ON, kind: 'stowed', body: { chocks: 'in-place', cords: 'stowed', jacks: 'up' } }]).ready).toMatchObject({
+    expect(plan([...without(sound(ON), 'stowed'), { on: ON, kind: 'stowed', body: { ...HITCHED, chocks: 'in-place' } }]).ready).toMatchObject({
       answer: 'no',
       because: [{ text: 'Wheel chocks are still in place.' }],
     });
@@ -78,6 +80,53 @@ describe('ready to roll', () => {
       answer: 'no',
       because: [{ text: 'roof vent stands open.' }],
     });
+  });
+
+  it('asks a towed rig for hitch, chains, breakaway cable and lamps, and a driven one not', () => {
+    const hitched = (more: Readonly<Record<string, string>>, of = rig) =>
+      plan([...without(sound(ON), 'stowed'), { on: ON, kind: 'stowed', body: { ...HITCHED, ...more } }], ON, of).ready;
+    const told = (more: Readonly<Record<string, string>>, of = rig) => [hitched(more, of).answer, ...hitched(more, of).because.map((b) => b.text)];
+    expect(told({})).toEqual(['yes']);
+    expect(told({ chains: 'not-attached', breakaway: 'not-attached', lamps: 'fail' })).toEqual([
+      'no',
+      'The safety chains are not attached.',
+      'The breakaway cable is not attached.',
+      'A lamp does not work with the tow plug in.',
+    ]);
+    expect(told({ lamps: 'not-looked' })).toEqual(['not-known', 'Tow plug and lamps not looked at.']);
+    const loose = { chocks: 'away', cords: 'stowed', jacks: 'up' };
+    const answer = (hitch: string, of = rig) => plan([...without(sound(ON), 'stowed'), { on: ON, kind: 'stowed', body: { ...loose, hitch } }], ON, of).ready.answer;
+    const driven = trialRig(rig.stations, { kind: 'class-c' });
+    expect(['not-coupled', 'none', 'not-looked'].map((h) => answer(h))).toEqual(['no', 'no', 'not-known']);
+    expect(['not-coupled', 'none', 'not-looked'].map((h) => answer(h, driven))).toEqual(['no', 'yes', 'yes']);
+    expect(told({ chains: 'none' })[0]).toBe('no');
+    expect(told({ chains: 'none' }, trialRig(rig.stations, { kind: 'fifth-wheel' }))).toEqual(['yes']);
+  });
+
+  it('reads what was recorded before the hitch was asked about as not looked at', () => {
+    const old = linesOf([{ on: ON, kind: 'stowed', body: { chocks: 'away', cords: 'stowed', jacks: 'up' } }]).map((l) => ({ ...l, entry: { ...l.entry, version: 1 } }));
+    const { ready } = planOf(rig, fold(kinds, rig, old), day(ON));
+    expect(ready.because.map((b) => b.text)).toContain('Hitch, chains, breakaway cable and tow plug not looked at.');
+  });
+
+  it('gives every reason, what stands against it before what is not known, and tells what is alike in one line', () => {
+    const tyres = ['curb.tyre', 'curb.tyre-2', 'road.tyre', 'road.tyre-2'].map((id) => station(id, 'tyre', { axle: 'axle' }));
+    const four = trialRig([...tyres, step, vent]);
+    const { ready } = plan([{ on: ON, kind: 'step-condition', at: 'curb.step', body: { verdict: 'something-wrong', defects: ['step.loose'] } }], ON, four);
+    expect(ready.because.map((b) => [b.unknown === true, b.text])).toEqual([
+      [false, 'curb step: step bolts loose, floor edge moves.'],
+      [true, 'Tyre pressure not recorded: 4 tyres.'],
+      [true, 'Tyre sidewall not recorded: 4 tyres.'],
+      [true, 'Hitch, chocks, cords and jacks not recorded.'],
+      [true, 'roof vent: condition not recorded.'],
+    ]);
+    expect(ready.because[1]?.stations).toEqual(tyres.map((t) => t.id));
+    const days = plan(
+      [3, 9].map((d, i) => ({ on: `2026-05-0${d}`, kind: 'tyre-sidewall', at: tyres[i]?.id ?? '', body: { cracks: 'none' } })),
+      '2026-05-20',
+      four,
+    ).ready.because.map((b) => b.text);
+    expect(days).toEqual(expect.arrayContaining(['Tyre sidewall last recorded on 9 May 2026 or before: 2 tyres.', 'Tyre sidewall not recorded: 2 tyres.']));
   });
 
   it('stays no when a finding is put off or declined, and when one for a professional is judged otherwise', () => {

@@ -1,12 +1,13 @@
-import { asksAt, type stowed, type tyrePressure } from '../entries';
+import { asksAt, type tyrePressure } from '../entries';
 import type { Standing, State } from '../logbook';
 import { isBeforeATrip, type Rig } from '../rig';
-import { type AnyKind, type BodyOf, placeKey, type Station, type Urgency, WHOLE_RIG } from '../terms';
-import { showDay } from '../units';
+import { type AnyKind, type BodyOf, byUrgency, placeKey, type Station, type Urgency } from '../terms';
 import { type Finding, isWork, takenAs } from './finding';
 import type { Judged } from './judge';
+import { inGroups, type OpenQuestion } from './open-questions';
 import type { ReadyToRoll } from './plan-types';
 import { setPressure } from './rules/tyre-pressure';
+import { stowedReasons } from './stowed-reasons';
 
 type Reason = ReadyToRoll['because'][number];
 
@@ -40,12 +41,15 @@ const stops = (finding: Finding): boolean => heldByProfession(finding) || (isWor
 const heldByProfession = (finding: Finding): boolean => finding.life === 'judged-otherwise' && finding.who === 'professional' && STOPS.includes(finding.urgency);
 
 const against = (judged: Judged): readonly Reason[] =>
-  judged.findings.filter(stops).map((f) => ({
-    text: reasonText(f, judged),
-    finding: f.id,
-    ...(f.station === undefined ? {} : { station: f.station }),
-    entries: [...new Set(f.because.flatMap((b) => b.entries))],
-  }));
+  judged.findings
+    .filter(stops)
+    .sort((a, b) => byUrgency(takenAs(a), takenAs(b)))
+    .map((f) => ({
+      text: reasonText(f, judged),
+      finding: f.id,
+      ...(f.station === undefined ? {} : { station: f.station }),
+      entries: [...new Set(f.because.flatMap((b) => b.entries))],
+    }));
 
 const reasonText = (finding: Finding, judged: Judged): string => {
   const where = judged.rig.stations.find((s) => s.id === finding.station)?.name;
@@ -56,64 +60,48 @@ const reasonText = (finding: Finding, judged: Judged): string => {
 const age = (looked: Standing, on: number): number => on - looked.day;
 
 /** What one question of the round before a trip leaves open at a station. */
-const open = (station: Station, kind: AnyKind, latest: Standing | undefined, judged: Judged): Reason | undefined => {
+const open = (kind: AnyKind, station: Station, latest: Standing | undefined, judged: Judged): Omit<OpenQuestion, 'station'> | undefined => {
   const { on, rig } = judged;
-  const what = `${station.name}: ${kind.title.charAt(0).toLowerCase()}${kind.title.slice(1)}`;
-  const limit = AGES[kind.id] ?? EVENING_BEFORE;
-  if (!latest) return { text: `${what} not recorded.`, station: station.id, entries: [] };
-  if (age(latest, on) > limit) return { text: `${what} last recorded on ${showDay(latest.day)}.`, station: station.id, entries: [latest.entry.id] };
+  const of = { order: kind.id, what: kind.id === 'look' ? 'Condition' : kind.title };
+  const entries = latest ? [latest.entry.id] : [];
+  if (!latest) return { ...of, left: 'not recorded', entries };
+  if (age(latest, on) > (AGES[kind.id] ?? EVENING_BEFORE)) return { ...of, left: 'last recorded', day: latest.day, entries };
   if (kind.id !== 'tyre-pressure') return undefined;
-  if (setPressure(rig, station) === undefined) return { text: `${what} read, but the pressure to set is not known.`, station: station.id, entries: [latest.entry.id] };
+  if (setPressure(rig, station) === undefined) return { ...of, left: 'read, but the pressure to set is not known', entries };
   const { rested } = latest.body as BodyOf<(typeof tyrePressure)['fields']>;
-  return rested === 'cold' ? undefined : { text: `${what} was ${rested === 'warm' ? 'read warm' : 'not said to be cold'}.`, station: station.id, entries: [latest.entry.id] };
+  return rested === 'cold' ? undefined : { ...of, left: rested === 'warm' ? 'was read warm' : 'was not said to be cold', entries };
 };
 
-const stowedReasons = (state: State<Rig>, on: number): { readonly no: readonly Reason[]; readonly unknown: readonly Reason[] } => {
-  const latest = state.latest.get(placeKey(WHOLE_RIG))?.get('stowed');
-  if (!latest || age(latest, on) > TODAY)
-    return {
-      no: [],
-      unknown: [
-        { text: latest ? `Chocks, cords and jacks last recorded on ${showDay(latest.day)}.` : 'Chocks, cords and jacks not recorded.', entries: latest ? [latest.entry.id] : [] },
-      ],
-    };
-  const body = latest.body as BodyOf<(typeof stowed)['fields']>;
-  const entries = [latest.entry.id];
-  const no: Reason[] = [];
-  if (body.chocks !== 'away') no.push({ text: 'Wheel chocks are still in place.', entries });
-  if (body.cords !== 'stowed') no.push({ text: 'A cord or hose is still connected.', entries });
-  if (body.jacks === 'down') no.push({ text: 'A jack or leg is still down.', entries });
-  return { no, unknown: [] };
-};
+/** Everything that the round before a trip asks at stations and that has no answer young enough. */
+const openQuestions = (judged: Judged, state: State<Rig>): readonly OpenQuestion[] =>
+  judged.rig.stations.flatMap((station) => {
+    const latest = state.latest.get(placeKey({ at: 'station', station: station.id, side: 'outside' }));
+    const unseen = latest?.get('could-not-see');
+    const left = asksBeforeTrip(station).flatMap((kind): readonly OpenQuestion[] => {
+      const looked = latest?.get(kind.id);
+      const question = open(kind, station, looked, judged);
+      if (!question) return [];
+      if (!unseen || (looked && unseen.day < looked.day)) return [{ ...question, station }];
+      return [{ order: kind.id, what: 'Could not be seen', left: '', day: unseen.day, station, entries: [unseen.entry.id] }];
+    });
+    const hidden = left.filter((q) => q.left === '');
+    return [...hidden.slice(0, 1), ...left.filter((q) => q.left !== '')];
+  });
 
 /**
- * Whether the wheels may turn. No, when a finding or something not stowed stands against it; not known, when a question of the
- * round before a trip has no answer young enough; yes only when neither is so. An empty logbook is not known.
+ * Whether the wheels may turn. No, when a finding or something not stowed or not hitched stands against it; not known, when a question
+ * of the round before a trip has no answer young enough; yes only when neither is so. An empty logbook is not known.
+ * All reasons are given, what stands against it before what is not known, each the most urgent and dangerous first.
  */
 export const readyToRoll = (judged: Judged, state: State<Rig>): ReadyToRoll => {
   const { on, rig } = judged;
-  const stowing = stowedReasons(state, on);
+  const stowing = stowedReasons(rig, state, on);
   const no = [...against(judged), ...openDoors(rig, state, on), ...stowing.no];
-  const unknown: Reason[] = [];
-  for (const station of rig.stations) {
-    const questions = asksBeforeTrip(station);
-    if (questions.length === 0) continue;
-    const latest = state.latest.get(placeKey({ at: 'station', station: station.id, side: 'outside' }));
-    const unseen = latest?.get('could-not-see');
-    for (const kind of questions) {
-      const looked = latest?.get(kind.id);
-      const reason = open(station, kind, looked, judged);
-      if (reason)
-        unknown.push(
-          unseen && (!looked || unseen.day >= looked.day)
-            ? { text: `${station.name} could not be seen on ${showDay(unseen.day)}.`, station: station.id, entries: [unseen.entry.id] }
-            : reason,
-        );
-    }
-  }
-  unknown.push(...stowing.unknown);
-  if (rig.stations.length === 0) unknown.push({ text: 'The rig is not described yet.', entries: [] });
-  if (no.length > 0) return { answer: 'no', because: no };
+  const unknown: readonly Reason[] = [
+    ...(rig.stations.length === 0 ? [{ text: 'The rig is not described yet.', entries: [] }] : []),
+    ...inGroups(openQuestions(judged, state), stowing.unknown),
+  ].map((reason) => ({ ...reason, unknown: true }));
+  if (no.length > 0) return { answer: 'no', because: [...no, ...unknown] };
   return unknown.length > 0 ? { answer: 'not-known', because: unknown } : { answer: 'yes', because: [] };
 };
 

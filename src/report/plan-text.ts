@@ -23,14 +23,11 @@ const wrap = (text: string, indent: number): string => {
 const readyHead = (ready: ReadyToRoll): string =>
   ready.answer === 'yes' ? 'Ready to roll: yes.' : ready.answer === 'no' ? 'Ready to roll: no, because' : 'Ready to roll: not known, because';
 
-/** Reasons shown before the rest is only counted. */
-const MOST_REASONS = 8;
-
-const readyText = (ready: ReadyToRoll): readonly string[] => [
-  readyHead(ready),
-  ...ready.because.slice(0, MOST_REASONS).map((b) => wrap(b.text, 2)),
-  ...(ready.because.length > MOST_REASONS ? [`  and ${ready.because.length - MOST_REASONS} more.`] : []),
-];
+const readyText = (ready: ReadyToRoll): readonly string[] => {
+  const unknown = ready.answer === 'no' ? ready.because.filter((b) => b.unknown) : [];
+  const first = ready.because.filter((b) => !unknown.includes(b));
+  return [readyHead(ready), ...first.map((b) => wrap(b.text, 2)), ...(unknown.length === 0 ? [] : ['Not known either']), ...unknown.map((b) => wrap(b.text, 2))];
+};
 
 const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 

@@ -162,9 +162,17 @@ describe('the session', () => {
         ]);
       }
     }
-    expect((await s.overview(rig)).plan.ready.because.map((b) => b.text)).toEqual(['Chocks, cords and jacks not recorded.']);
+    expect((await s.overview(rig)).plan.ready.because.map((b) => b.text)).toEqual(['Hitch, chocks, cords and jacks not recorded.']);
     await s.keep([
-      { rig, kind: 'stowed', version: 1, observed_at: '2026-09-19T10:40:00-04:00', by: BY, place: { at: 'rig' }, body: { chocks: 'away', cords: 'stowed', jacks: 'up' } },
+      {
+        rig,
+        kind: 'stowed',
+        version: 2,
+        observed_at: '2026-09-19T10:40:00-04:00',
+        by: BY,
+        place: { at: 'rig' },
+        body: { chocks: 'away', cords: 'stowed', jacks: 'up', hitch: 'coupled-and-pinned', chains: 'attached', breakaway: 'attached', lamps: 'checked' },
+      },
     ]);
     const { ready } = (await s.overview(rig)).plan;
     expect(ready.because.map((b) => b.text)).toEqual([]);
