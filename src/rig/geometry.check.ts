@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { BEAD_PRACTICES, beadLength as beadOf, RUN_DOWN } from '../science';
+import { metres } from '../units';
 import { applyLayout } from './describe';
 import { asSeen, faceOf, heightAboveGround, runsLeftward } from './faces';
 import { neighbour } from './neighbour';
@@ -64,10 +66,28 @@ describe('shapes', () => {
   it('bead by practice: top and a little way down each side of a wall opening, all round a roof opening, none on a gasket', () => {
     const window = rect(0, 0, 0.952, 0.597);
     expect(beadLength(window, 'top-and-upper-sides')).toBeCloseTo(0.952 + 0.3, 9);
-    expect(beadLength(window, 'top-and-upper-sides', 0.25)).toBeCloseTo(0.952 + 0.5, 9);
+    expect(beadLength(window, 'top-and-upper-sides', metres(0.25))).toBeCloseTo(0.952 + 0.5, 9);
     expect(beadLength(rect(0, 0, 0.1, 0.035), 'top-and-upper-sides')).toBeCloseTo(0.17, 9);
     expect(beadLength(window, 'all-round')).toBeCloseTo(3.098, 9);
     expect(beadLength(window, 'none-gasket')).toBe(0);
+  });
+  it('bead of a shape is that of the worksheet, by every practice; a seam drawn as lines is its own long edge', () => {
+    const window = rect(0, 0, 0.952, 0.597);
+    for (const { rule } of BEAD_PRACTICES)
+      expect(beadLength(window, rule), rule).toBe(beadOf(rule, { width: metres(0.952), height: metres(0.597), around: metres(outlineLength(window)) }, RUN_DOWN));
+    const bent = {
+      form: 'lines',
+      lines_m: [
+        [
+          [0, 0],
+          [3, 4],
+          [3, 6],
+        ],
+      ],
+    } as const;
+    expect(beadLength(bent, 'upper-long-edge')).toBeCloseTo(7, 9);
+    expect(beadLength(bent, 'both-long-edges')).toBeCloseTo(14, 9);
+    expect(beadLength(bent, 'all-round')).toBeCloseTo(7, 9);
   });
   it('a point along a seam that openings break', () => {
     const lines = [

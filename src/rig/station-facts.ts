@@ -1,13 +1,9 @@
+import { beadLength as beadOf, RUN_DOWN } from '../science';
 import type { BeadRule, FaceId, FacePoint, HingeEdge, Reach, Shape, StationGroup } from '../terms';
+import { type Metres, metres } from '../units';
 import { heightAboveGround } from './faces';
 import type { Levels, Slide } from './rig';
 import { box, outlineLength } from './shapes';
-
-/**
- * Run of the bead down each side of a wall opening from its upper corners.
- * A guess, no source; the person may set another. [m]
- */
-export const BEAD_DOWN_SIDES_M = 0.15;
 
 /** Above this a seam can neither be seen nor felt from the ground; ours. [m] */
 export const REACH_FROM_GROUND_M = 1.9;
@@ -16,21 +12,18 @@ export const REACH_FROM_GROUND_M = 1.9;
 export const ARM_REACH_M = 0.75;
 
 /**
- * Length of bead by practice.
+ * Length of bead by practice, of a shape on a face.
  *
  * @param bead  how the part is sealed on the outside
- * @param down  run down each side of a wall opening. [m]
+ * @param down  run down each side of a wall opening; our own guess where nobody says otherwise. [m]
  * @returns     length to lay; 0 where nothing is laid or where only screw heads are covered. [m]
- * @source      common practice, no published source; weep slots and the lower edge of a wall opening stay free to drain
+ * @source      common practice, no published source; a seam drawn as lines is its own long edge
  */
-export const beadLength = (shape: Shape, bead: BeadRule, down: number = BEAD_DOWN_SIDES_M): number => {
+export const beadLength = (shape: Shape, bead: BeadRule, down: Metres = RUN_DOWN): number => {
   const b = box(shape);
-  const [w, h] = [b.x1 - b.x0, b.y1 - b.y0];
-  if (bead === 'all-round') return outlineLength(shape);
-  if (bead === 'top-and-upper-sides') return w + 2 * Math.min(down, h);
-  if (bead === 'upper-long-edge') return shape.form === 'lines' ? outlineLength(shape) : Math.max(w, h);
-  if (bead === 'both-long-edges') return 2 * (shape.form === 'lines' ? outlineLength(shape) : Math.max(w, h));
-  return 0;
+  const around = metres(outlineLength(shape));
+  const seam = shape.form === 'lines' && bead.includes('long-edge');
+  return beadOf(bead, { width: seam ? around : metres(b.x1 - b.x0), height: seam ? metres(0) : metres(b.y1 - b.y0), around }, down);
 };
 
 /** A slide's flange is beaded along the top and both sides only: its lower edge drains. Common practice, no published source. [m] */

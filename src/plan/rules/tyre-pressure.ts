@@ -4,6 +4,7 @@ import type { Rig } from '../../rig';
 import { gaugeAfterChange, runFlat } from '../../science';
 import { type BodyOf, ours, type Station } from '../../terms';
 import { type CivilDay, fromSi, gaugePascals, kelvin, metres, parseWhen, showDay, showIn, showTyped, toSi } from '../../units';
+import { worksheetById } from '../../worksheets';
 import type { Because } from '../finding';
 import { byWhen, inOrder } from '../order';
 import { defineRule, type Scene, type Verdict } from '../rule';
@@ -11,9 +12,15 @@ import { PRACTICE, TYRE_80 } from './sources';
 
 type Body = BodyOf<(typeof tyrePressure)['fields']>;
 
-/** Usual values of the worksheet, taken where the rig does not say how it was set. */
-const SET_TEMPERATURE_K = 293.15;
-const SET_ALTITUDE_M = 0;
+/** What the worksheet behind the figure takes where it is not told. */
+const usual = (key: string): number => {
+  const input = worksheetById('tyre-run-flat')?.inputs[key];
+  if (input?.type !== 'number' || input.otherwise === undefined) throw new Error(`the worksheet of the 80 % rule has no usual ${key}`);
+  return toSi(input.otherwise, input.quantity, input.unit);
+};
+/** Usual temperature and height at which a tyre is set, where the rig does not say. */
+const SET_TEMPERATURE_K = usual('set_temperature_c');
+const SET_ALTITUDE_M = usual('set_altitude_m');
 
 /** A gauge good to 1 psi and a thermometer good to 3 K spread a reading by about 2.4 % at 80 psi; less than this below is no finding (our choice). */
 const LOW_SHARE = 0.97;

@@ -1,6 +1,7 @@
 // Tyres against the rules as written: 80 % of what the tyre should show (29 CFR 1910.177(f)(2), carried to temperature and height), never just air,
 // a stay that covers the time, sidewall cracks whatever their depth. Entries are invented; 52 and 53 of 65 psi stand on both sides of the limit.
 import { describe, expect, it } from 'vitest';
+import { evaluate, worksheetById } from '../../worksheets';
 import { judge } from '../judge';
 import { remedy } from '../trade';
 import { day, nth, type Said, stateOf, station, trialRig, typed } from '../trial-logbook';
@@ -31,6 +32,16 @@ describe('the 80 % rule for tyres', () => {
     concerns,
   });
   const stay = (span: string): Said => ({ on: span, kind: 'stay', body: { place_name: 'yard' } });
+
+  it('takes the usual temperature and height of the worksheet where the rig does not say how it was set', () => {
+    const sheet = worksheetById('tyre-run-flat');
+    const inputs = tyre([reading('2026-05-03', 55)])[0]?.because[0]?.worksheet?.inputs;
+    if (!sheet || !inputs) throw new Error('the finding names its worksheet');
+    const { set_temperature_c: _, set_altitude_m: __, ...left } = inputs;
+    const [told, usual] = [evaluate(sheet, inputs), evaluate(sheet, left)];
+    expect(usual.ok && told.ok && usual.value.result).toEqual(told.ok && told.value.result);
+    expect(Object.keys(inputs)).toEqual(expect.arrayContaining(['set_temperature_c', 'set_altitude_m']));
+  });
 
   it('leaves a tyre alone at its pressure, and within what a gauge can tell', () => {
     expect(tyre([reading('2026-05-03', 65)])).toEqual([]);
