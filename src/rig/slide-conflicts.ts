@@ -67,11 +67,11 @@ const onOwnWall = (s: Station, slide: Swept, stand: Stand): Hit | undefined => {
   const most = leafLimit(s, slide);
   const angle = angleOf(stand);
   if (angle <= most) return undefined;
-  const open = typeof stand === 'number' ? `Open at ${Math.round(stand)}°` : 'Open';
+  const open = typeof stand === 'number' ? `open at ${Math.round(stand)}°` : 'when open';
   return {
     class: 'crush',
     most_deg: most,
-    reason: `${open}, ${s.name} reaches into the path of the slide-out${most > 0 ? `: no more than ${whole(most)}° is safe` : ''}. Close it first.${unknown(stand)}`,
+    reason: `${s.name}, ${open}, reaches into the path of the slide-out${most > 0 ? `: no more than ${whole(most)}° is safe` : ''}. Close it first.${unknown(stand)}`,
   };
 };
 
@@ -160,7 +160,7 @@ const fromElsewhere = (rig: Rig, s: Station, slide: Slide, stand: Stand, width: 
   if (stand === 'shut') return undefined;
   const leaf = reachOfLeaf(rig, s, width);
   return leaf && meets(leaf, blockOf(slide, width))
-    ? { class: 'crush', reason: `Open, ${s.name} can reach into the path of this slide-out. Close it first.${unknown(stand)}` }
+    ? { class: 'crush', reason: `${s.name}, when open, can reach into the path of this slide-out. Close it first.${unknown(stand)}` }
     : undefined;
 };
 

@@ -7,8 +7,8 @@ import { useDesk } from './desk';
 import { desk } from './paths';
 import { UnitChoice } from './worksheet-input';
 
-const partWords = (p: Part): string =>
-  `${p.noun}${p.w_m > 0 && p.h_m > 0 ? `, ${showIn(p.w_m, 'length', 'in')} × ${showIn(p.h_m, 'length', 'in')}` : ''} (${p.id.replaceAll('-', ' ')})`;
+const partWords = (p: Part, unit: 'in' | 'cm'): string =>
+  p.w_m > 0 && p.h_m > 0 ? `${p.noun}, ${showIn(p.w_m, 'length', unit).replace(/ \D+$/, '')} × ${showIn(p.h_m, 'length', unit)}` : p.noun;
 
 /** Adds a part of the parts table at a point of a face. Its typical size stands until somebody has measured it. */
 export const AddPart = ({
@@ -85,7 +85,7 @@ export const AddPart = ({
           <option value="">Choose one of {fits.length}</option>
           {fits.map((p) => (
             <option key={p.id} value={p.id}>
-              {partWords(p)}
+              {partWords(p, usual === 'ft' || usual === 'in' ? 'in' : 'cm')}
             </option>
           ))}
         </select>

@@ -74,21 +74,23 @@ export const DescribePage = ({ station: stationId }: { readonly station: string 
       </header>
       <div className="columns describe-columns">
         <div className="describe-drawing" ref={frame}>
-          <div className="describe-tools">
-            <StationChoice rig={rig} value={station?.id ?? ''} onChange={(s) => go(desk.describe(id, s === '' ? undefined : s))} />
-            {!station && (
-              <label className="line-field">
-                <span>Face</span>
-                <select aria-label="Face" value={shown} onChange={(e) => setFace(e.target.value)}>
-                  {rig.faces.map((f) => (
-                    <option key={f.id} value={f.id}>
-                      {f.name}
-                    </option>
-                  ))}
-                </select>
-              </label>
-            )}
-          </div>
+          {!adding && (
+            <div className="describe-tools">
+              <StationChoice rig={rig} value={station?.id ?? ''} onChange={(s) => go(desk.describe(id, s === '' ? undefined : s))} />
+              {!station && (
+                <label className="line-field">
+                  <span>Face</span>
+                  <select aria-label="Face" value={shown} onChange={(e) => setFace(e.target.value)}>
+                    {rig.faces.map((f) => (
+                      <option key={f.id} value={f.id}>
+                        {f.name}
+                      </option>
+                    ))}
+                  </select>
+                </label>
+              )}
+            </div>
+          )}
           <SheetView
             drawing={sheet.drawing}
             theme={theme}

@@ -11,7 +11,7 @@ import { RecordCell } from '../shared/record-cell';
 import { go, href } from '../shared/route';
 import { byOf, useSettings } from '../shared/settings';
 import { keepTrouble, reportTrouble, troubleOver } from '../shared/trouble';
-import { type Desk, DeskProvider, type NewEntry, type Notice } from './desk';
+import { type Desk, DeskProvider, lowerFirst, type NewEntry, type Notice } from './desk';
 import { KeyList } from './key-list';
 import { desk } from './paths';
 import { kindWord } from './words';
@@ -48,7 +48,7 @@ const Header = ({ rig, overview, here }: { readonly rig: RigId | undefined; read
       </a>
       {overview && (
         <a className="rig-name" href={desk.describe(overview.rig.id)} title={overview.rig.name}>
-          {[overview.rig.name, kindWord(overview.rig.kind).toLowerCase(), overview.rig.year === 'unknown' ? '' : String(overview.rig.year)].filter((w) => w !== '').join(', ')}
+          {[overview.rig.name, lowerFirst(kindWord(overview.rig.kind)), overview.rig.year === 'unknown' ? '' : String(overview.rig.year)].filter((w) => w !== '').join(', ')}
         </a>
       )}
       <nav aria-label="Pages">

@@ -1,6 +1,7 @@
 import { useId, useState } from 'react';
+import { asksAt } from '../../../src/entries';
 import type { Rig } from '../../../src/rig';
-import type { AnyKind, FacePoint, Place, PlaceForm, Side } from '../../../src/terms';
+import type { AnyKind, FacePoint, Place, PlaceForm, Side, Station } from '../../../src/terms';
 import { fromSi, type Preferences, readQuantity, usualUnit } from '../../../src/units';
 import { stationWords, upperFirst } from './desk';
 import { UnitChoice } from './worksheet-input';
@@ -117,6 +118,8 @@ export const PlacePicker = ({
   const sides = kind.sides as readonly Side[];
   const set = (part: Partial<PlaceAnswer>) => onChange({ ...answer, ...part });
   const face = rig.faces.find((f) => f.id === answer.face);
+  // What is about the whole rig has no place to choose.
+  if (forms.length === 1 && answer.at === 'rig') return null;
   return (
     <fieldset className="field-row">
       <legend>Where</legend>
@@ -132,8 +135,7 @@ export const PlacePicker = ({
           </select>
         </label>
       )}
-      {forms.length === 1 && answer.at === 'rig' && <p>{FORM_WORDS.rig}</p>}
-      {(answer.at === 'station' || answer.at === 'stretch') && <StationChoice rig={rig} value={answer.station} onChange={(station) => set({ station })} />}
+      {(answer.at === 'station' || answer.at === 'stretch') && <StationChoice rig={rig} value={answer.station} suits={suiting(kind)} onChange={(station) => set({ station })} />}
       {(answer.at === 'point' || answer.at === 'outline') && (
         <label className="line-field">
           <span>Face</span>
@@ -194,6 +196,10 @@ export const PlacePicker = ({
   );
 };
 
+/** Whether a kind is asked at a station, or can be added there. Kinds that no round asks go everywhere. */
+const suiting = (kind: AnyKind): ((station: Station) => boolean) | undefined =>
+  kind.suits || kind.adds ? (station) => kind.sides.some((side) => [asksAt(station, side)].some(({ asks, also }) => [...asks, ...also].includes(kind))) : undefined;
+
 /** A station by its name: grouped by face, with a field that narrows the list. */
 export const StationChoice = ({
   rig,
@@ -201,6 +207,7 @@ export const StationChoice = ({
   onChange,
   label = 'Station',
   none,
+  suits,
 }: {
   readonly rig: Rig;
   readonly value: string;
@@ -208,10 +215,14 @@ export const StationChoice = ({
   readonly label?: string;
   /** What stands there while no station is chosen. */
   readonly none?: string;
+  /** Leaves out where it is not asked; what is chosen already stays. */
+  readonly suits?: ((station: Station) => boolean) | undefined;
 }) => {
   const [search, setSearch] = useState('');
   const wanted = search.trim().toLowerCase();
-  const fits = rig.stations.filter((s) => !s.retired && (wanted === '' || s.id === value || stationWords(rig, s).toLowerCase().includes(wanted)));
+  const fits = rig.stations.filter(
+    (s) => !s.retired && (s.id === value || suits === undefined || suits(s)) && (wanted === '' || s.id === value || stationWords(rig, s).toLowerCase().includes(wanted)),
+  );
   return (
     <span className="station-choice">
       <label className="line-field">

@@ -232,7 +232,7 @@ const Retire = ({ station }: { readonly station: Station }) => {
     );
   return (
     <div className="doubt">
-      <p>No round will visit {station.name.toLowerCase()} any more. Its history stays..</p>
+      <p>No round will visit {station.name.toLowerCase()} any more. Its history stays.</p>
       <div className="field-row">
         <label htmlFor="retire-why">
           Why <span className="mut">if it helps</span>
