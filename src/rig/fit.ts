@@ -77,12 +77,23 @@ const ANYWHERE: readonly Offset[] = [0, ...steps(FAR_M)]
 const isFlat = (face: string): boolean => face === 'roof' || face === 'under' || face.endsWith('-top');
 const widened = (b: Box, by: number): Box => ({ x0: b.x0 - by, y0: b.y0 - by, x1: b.x1 + by, y1: b.y1 + by });
 
+type Placed = { readonly part: string; readonly box: Box };
+
+/** A spare wheel may stand in front of the bumper that carries it. */
+const carries = (host: string, part: string): boolean => host === 'rear-bumper' && part === 'spare-carrier';
+
+/** What stands off the wall may reach below it, never beyond the rig's sides. */
+const withinWidth = (b: Box, outline: readonly FacePoint[]): boolean => {
+  const xs = outline.map(([x]) => x);
+  return b.x0 >= Math.min(...xs) - ROOM_M && b.x1 <= Math.max(...xs) + ROOM_M;
+};
+
 export type Fitted = { readonly pieces: readonly Piece[]; readonly left_out: readonly string[] };
 
 /** Places every area; lines and whole-face layers are not its business. */
 export const fitted = (pieces: readonly Piece[], outlines: ReadonlyMap<string, readonly FacePoint[]>, slides: readonly Slide[]): Result<Fitted> => {
   const hosts = pieces.filter((p) => p.within === undefined && p.shape.form !== 'lines' && !p.layer && !(p.part === 'tyre' && p.off_wall));
-  const placed = new Map<string, Box[]>();
+  const placed = new Map<string, Placed[]>();
   const moved = new Map<string, Offset>();
   const left_out: string[] = [];
   const gone = new Set<string>();
@@ -91,9 +102,9 @@ export const fitted = (pieces: readonly Piece[], outlines: ReadonlyMap<string, r
   const free = (p: Piece, [dx, dy]: Offset, room: number): boolean => {
     const shape = dx === 0 && dy === 0 ? p.shape : movedBy(p.shape, dx, dy);
     const outline = outlines.get(p.face);
-    if (outline && !p.off_wall && !shapeInside(shape, outline)) return false;
+    if (outline && (p.off_wall ? !withinWidth(box(shape), outline) : !shapeInside(shape, outline))) return false;
     const at = widened(box(shape), room);
-    return !(placed.get(p.face) ?? []).some((b) => overlaps(at, b));
+    return !(placed.get(p.face) ?? []).some((other) => overlaps(at, other.box) && !carries(other.part, p.part));
   };
 
   /** The same place on the outer wall of a slide-out of this wall, or beside it. */
@@ -117,7 +128,7 @@ export const fitted = (pieces: readonly Piece[], outlines: ReadonlyMap<string, r
       const other = unit.pieces.length === 1 ? onSlide(lead) : undefined;
       if (other) {
         elsewhere.set(lead.id, other);
-        placed.set(other.face, [...(placed.get(other.face) ?? []), box(other.shape)]);
+        placed.set(other.face, [...(placed.get(other.face) ?? []), { part: other.part, box: box(other.shape) }]);
         continue;
       }
       if (isMust(lead.part))
@@ -134,7 +145,7 @@ export const fitted = (pieces: readonly Piece[], outlines: ReadonlyMap<string, r
     }
     for (const p of unit.pieces) {
       if (at !== stay) moved.set(p.id, at);
-      placed.set(p.face, [...(placed.get(p.face) ?? []), box(movedBy(p.shape, ...at))]);
+      placed.set(p.face, [...(placed.get(p.face) ?? []), { part: p.part, box: box(movedBy(p.shape, ...at)) }]);
     }
   }
   const result = pieces

@@ -5,7 +5,7 @@ import { baseLayout, basePieces } from './base-layout';
 import { drawingFaults } from './drawing-faults';
 import { partOf } from './parts';
 import type { Answers, Layout, RigKindId } from './rig';
-import { outlineLength } from './shapes';
+import { box, outlineLength } from './shapes';
 import { kindLimits } from './sizes';
 import { layoutFrom, startingLayout } from './starting-layout';
 
@@ -69,6 +69,17 @@ const painted = (layout: Layout, face: string): readonly string[] => {
   }
   return faults;
 };
+
+/** What stands off a wall, or hangs on what does, and reaches beyond the ends of that wall by more than a finger's breadth. */
+const beyondTheSides = (layout: Layout): readonly string[] =>
+  layout.stations
+    .filter((s) => s.off_wall === true)
+    .flatMap((s) => [s, ...s.parts].map(({ id, shape, ...p }) => ({ id, b: box(shape), face: p.face ?? s.face })))
+    .filter(({ b, face }) => {
+      const xs = (layout.faces.find((f) => f.id === face)?.outline_m ?? []).map((q) => q[0]);
+      return b.x0 < Math.min(...xs) - 0.011 || b.x1 > Math.max(...xs) + 0.011;
+    })
+    .map(({ id }) => id);
 
 const share = fc.double({ min: 0, max: 1, noNaN: true });
 
@@ -144,9 +155,15 @@ describe('starting layouts', () => {
         }
         for (const face of made.value.faces) expect(painted(made.value, face.id)).toEqual([]);
         expect(drawingFaults(made.value)).toEqual([]);
+        expect(beyondTheSides(made.value)).toEqual([]);
       }),
       { numRuns: 25 },
     );
+  });
+
+  it('stands the spare wheel of a travel trailer on its bumper, where its typical layout has it', () => {
+    const bumper = must(plain('travel-trailer')).stations.find((s) => s.part === 'rear-bumper');
+    expect(bumper?.parts.find((p) => p.part === 'spare-carrier')?.shape).toMatchObject({ x_m: 0.87, y_m: 0.55 });
   });
 
   it('keeps every slide-out that is asked for and leaves out what is not', () => {
