@@ -135,6 +135,7 @@ export const checkEntry = (entry: Entry): readonly Refusal[] => refuseEntry(kind
 
 export { askedFields, isAsked, keepAsked, soundBody, unitFor } from './asked';
 export type { Asks, RoundForm } from './asks-at';
+export { rigKindWord } from './descriptions/rig-described/kind';
 export { type Doubt, doubts } from './doubts';
 export { type JsonSchema, jsonSchema } from './json-schema';
 export { readBody } from './read-body';

@@ -1,5 +1,5 @@
 import { troubleOf } from '../../../src/adapters/trouble';
-import { asksAt, kindById } from '../../../src/entries';
+import { asksAt, kindById, rigKindWord } from '../../../src/entries';
 import { type Book, inKnownOrder, type LogbookStore, type PhotoStore } from '../../../src/logbook';
 import { defectsOf, isOpen, looksChain, type Plan } from '../../../src/plan';
 import { type Rig, type Stop, startingLayout, walkingOrder } from '../../../src/rig';
@@ -114,7 +114,7 @@ export const keeper = (given: Given): Session => {
     return {
       id: rig,
       name: subject.name,
-      words: [KIND_WORDS[subject.kind], ...(subject.year === 'unknown' ? [] : [subject.year])].join(', '),
+      words: [rigKindWord(subject.kind), ...(subject.year === 'unknown' ? [] : [subject.year])].join(', '),
       open: plan.findings.filter(isOpen).length,
       last_seen: round && showDay(lastDayOf(round.begun), true),
       demo: (await drafts.get(demoName(rig))) === true,
@@ -277,17 +277,6 @@ export const keeper = (given: Given): Session => {
     },
     storage: given.storage,
   };
-};
-
-const KIND_WORDS: Readonly<Record<string, string>> = {
-  'travel-trailer': 'travel trailer',
-  'fifth-wheel': 'fifth wheel',
-  'class-a': 'motorhome, Class A',
-  'class-b': 'motorhome, Class B',
-  'class-c': 'motorhome, Class C',
-  'truck-camper': 'truck camper',
-  'folding-camper': 'folding camper',
-  teardrop: 'teardrop',
 };
 
 /** Inside, a round looks where water may be coming in now, and where somebody has looked before. */

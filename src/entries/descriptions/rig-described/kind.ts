@@ -13,6 +13,9 @@ export const RIG_KINDS = [
   { id: 'teardrop', word: 'Teardrop' },
 ] as const;
 
+/** What a kind of rig is called inside a sentence: `travel trailer`, `motorhome, Class A`. */
+export const rigKindWord = (kind: Rig['kind']): string => wordIn(RIG_KINDS, kind) ?? kind;
+
 export const WALL_SKINS = [
   { id: 'fibreglass', word: 'Fibreglass' },
   { id: 'corrugated-aluminium', word: 'Corrugated aluminium' },

@@ -1,6 +1,7 @@
 import { defineKind, type Fields } from '../../../terms';
 import { line, reading } from '../../line';
 import { span } from '../../span';
+import { dryReference, dryWords } from '../dry-reference';
 
 const fields = {
   reading: {
@@ -10,7 +11,7 @@ const fields = {
     quantity: 'relative-scale',
     limits: span('relative-scale', 'points', 0, 100),
   },
-  dry_reference: { type: 'flag', label: 'A dry place to compare with', meaning: 'A place on the same wall that is believed dry.', optional: true },
+  dry_reference: dryReference,
 } as const satisfies Fields;
 
 export const moistureRelative = defineKind()({
@@ -25,5 +26,5 @@ export const moistureRelative = defineKind()({
   repeatable: false,
   fields,
   fold: { mode: 'latest' },
-  line: (body, preferences) => line(`${reading(body.reading, 'relative-scale', preferences)} on the meter’s scale`, body.dry_reference && 'dry place to compare with'),
+  line: (body, preferences) => line(`${reading(body.reading, 'relative-scale', preferences)} on the meter’s scale`, dryWords(body.dry_reference)),
 });

@@ -1,6 +1,7 @@
 import { defineKind, type Fields } from '../../../terms';
 import { line, reading, readingIf, wordIn } from '../../line';
 import { ANY_TEMPERATURE, span, USUAL_OUTDOORS } from '../../span';
+import { dryReference, dryWords } from '../dry-reference';
 import { material } from '../material';
 
 const fields = {
@@ -15,7 +16,7 @@ const fields = {
   },
   wood_temperature: { type: 'number', label: 'Wood temperature', quantity: 'temperature', limits: ANY_TEMPERATURE, usual: USUAL_OUTDOORS, optional: true },
   material,
-  dry_reference: { type: 'flag', label: 'A dry place to compare with', meaning: 'A place on the same wall that is believed dry.', optional: true },
+  dry_reference: dryReference,
 } as const satisfies Fields;
 
 export const woodMoisturePin = defineKind()({
@@ -36,6 +37,6 @@ export const woodMoisturePin = defineKind()({
       `${reading(body.reading, 'moisture-content', preferences)} by pin meter`,
       readingIf('wood ', body.wood_temperature, 'temperature', preferences),
       wordIn(material.options, body.material),
-      body.dry_reference && 'dry place to compare with',
+      dryWords(body.dry_reference),
     ),
 });

@@ -1,6 +1,7 @@
 import { defineKind, type Fields } from '../../../terms';
 import { line, reading, wordIn } from '../../line';
 import { span } from '../../span';
+import { dryReference, dryWords } from '../dry-reference';
 import { material } from '../material';
 
 const fields = {
@@ -13,7 +14,7 @@ const fields = {
     usual: span('moisture-content', 'percent', 3, 60),
   },
   material,
-  dry_reference: { type: 'flag', label: 'A dry place to compare with', meaning: 'A place on the same wall that is believed dry.', optional: true },
+  dry_reference: dryReference,
 } as const satisfies Fields;
 
 export const woodMoisturePinless = defineKind()({
@@ -29,5 +30,5 @@ export const woodMoisturePinless = defineKind()({
   fields,
   fold: { mode: 'latest' },
   line: (body, preferences) =>
-    line(`${reading(body.reading, 'moisture-content', preferences)} by pinless meter`, wordIn(material.options, body.material), body.dry_reference && 'dry place to compare with'),
+    line(`${reading(body.reading, 'moisture-content', preferences)} by pinless meter`, wordIn(material.options, body.material), dryWords(body.dry_reference)),
 });
