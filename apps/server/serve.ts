@@ -4,6 +4,7 @@ import { createServer as createSecureServer } from 'node:https';
 import { extname, join, normalize, sep } from 'node:path';
 import { serve as listen } from '@hono/node-server';
 import { Hono } from 'hono';
+import { CONTENT_POLICY } from '../content-policy';
 
 export type ServeOptions = {
   /** Folder of the built web app. */
@@ -24,19 +25,8 @@ const MEDIA: Readonly<Record<string, string>> = {
   '.txt': 'text/plain; charset=utf-8',
 };
 
-/** No script but our own, nothing sent elsewhere: the app needs no other host. */
-const POLICY = [
-  "default-src 'self'",
-  "script-src 'self'",
-  "style-src 'self' 'unsafe-inline'",
-  "img-src 'self' blob: data:",
-  "worker-src 'self'",
-  "connect-src 'self'",
-  "object-src 'none'",
-  "base-uri 'none'",
-  "form-action 'none'",
-  "frame-ancestors 'self'",
-].join('; ');
+/** A page cannot forbid by itself that others frame it: only a header can. */
+const POLICY = [...CONTENT_POLICY, "frame-ancestors 'self'"].join('; ');
 
 const HEADERS: Readonly<Record<string, string>> = {
   'Content-Security-Policy': POLICY,

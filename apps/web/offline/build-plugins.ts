@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Plugin } from 'vite';
+import { CONTENT_POLICY } from '../../content-policy.ts';
 
 /** What the service worker is told at build time: every file of this version, and one name for all of them. */
 export type Precache = { readonly version: string; readonly files: readonly string[] };
@@ -39,23 +40,9 @@ export const precacheList = (): Plugin => {
   };
 };
 
-/** The page's content policy for hosts that set no headers. The server sets the same and more as headers. */
-const POLICY = [
-  "default-src 'self'",
-  "script-src 'self'",
-  "style-src 'self'",
-  "img-src 'self' blob: data:",
-  "worker-src 'self'",
-  "connect-src 'self'",
-  "object-src 'none'",
-  "base-uri 'none'",
-  "form-action 'none'",
-  "require-trusted-types-for 'script'",
-  'trusted-types seamward',
-].join('; ');
-
+/** The content policy in the page itself, for hosts that set no headers. */
 export const contentPolicy = (): Plugin => ({
   name: 'content-policy',
   apply: 'build',
-  transformIndexHtml: () => [{ tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: POLICY }, injectTo: 'head-prepend' }],
+  transformIndexHtml: () => [{ tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: CONTENT_POLICY.join('; ') }, injectTo: 'head-prepend' }],
 });
