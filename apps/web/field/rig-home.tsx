@@ -1,11 +1,10 @@
 import { showDay } from '../../../src/units';
 import type { Overview } from '../session/session';
-import { MarkSign } from '../shared/mark-sign';
-import { PageTitle } from '../shared/page-title';
 import { href } from '../shared/route';
 import { CountsTable } from './counts';
 import { Cell, Frame, Primary } from './frame';
-import { readyHead, readyLine, readyMark } from './ready-words';
+import { ReadyVerdict } from './ready-verdict';
+import { readyHead } from './ready-words';
 import { RigSheetView } from './rig-sheet-view';
 
 /** One rig in the hand: may it roll, where is what, and the way into the round and the plan. */
@@ -35,15 +34,7 @@ export const RigHome = ({ overview }: { readonly overview: Overview }) => {
         </>
       }
     >
-      <section className="verdict bare" aria-label="Ready to roll">
-        <MarkSign mark={readyMark(plan)} />
-        <div>
-          <PageTitle id={rig.id} title={`${rig.name}: ${readyHead(plan.ready).toLowerCase()}`}>
-            {readyHead(plan.ready)}
-          </PageTitle>
-          <p>{readyLine(plan.ready)}</p>
-        </div>
-      </section>
+      <ReadyVerdict plan={plan} id={rig.id} title={`${rig.name}: ${readyHead(plan.ready).toLowerCase()}`} />
       <RigSheetView overview={overview} />
       <CountsTable counts={plan.counts} />
     </Frame>

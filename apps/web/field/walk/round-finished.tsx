@@ -5,8 +5,6 @@ import type { Overview, RoundStep, RoundView } from '../../session/session';
 import { useSession } from '../../session/use-session';
 import { announce } from '../../shared/announce';
 import { nowText } from '../../shared/clock';
-import { MarkSign } from '../../shared/mark-sign';
-import { PageTitle } from '../../shared/page-title';
 import { stationById } from '../../shared/rig-words';
 import { go, href } from '../../shared/route';
 import { byOf, useSettings } from '../../shared/settings';
@@ -14,7 +12,7 @@ import { UndoSign } from '../../shared/signs';
 import { keepTrouble, reportTrouble } from '../../shared/trouble';
 import { CountsTable } from '../counts';
 import { Cell, Frame, Primary } from '../frame';
-import { readyHead, readyLine, readyMark } from '../ready-words';
+import { ReadyVerdict } from '../ready-verdict';
 import { RigSheetView } from '../rig-sheet-view';
 import { lastKept, rememberKept } from '../visit/last-kept';
 import { StitchLine } from './stitch-line';
@@ -112,15 +110,7 @@ export const RoundFinished = ({ overview, round }: { readonly overview: Overview
         )
       }
     >
-      <section className="verdict bare" aria-label="Ready to roll">
-        <MarkSign mark={readyMark(plan)} />
-        <div>
-          <PageTitle id={`finished ${round.id}`} title="The round">
-            {readyHead(plan.ready)}
-          </PageTitle>
-          <p>{readyLine(plan.ready)}</p>
-        </div>
-      </section>
+      <ReadyVerdict plan={plan} id={`finished ${round.id}`} title="The round" />
       <RigSheetView overview={overview} />
       <CountsTable counts={plan.counts} />
       {without.length > 0 && (
