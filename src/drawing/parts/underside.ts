@@ -228,57 +228,19 @@ const exhaust: Draw = ({ p, w, h }) => [
   ),
   p.line('opening', [w, h * 0.05], [w, h * 0.95]),
 ];
-const wing: Draw = ({ p, w, h }) => [
-  p.box('ghost', 0, 0, w, h),
-  p.strokes(
-    'seam',
-    w >= h
-      ? [
-          [
-            [0.03, 0.03],
-            [w - 0.03, 0.03],
-          ],
-          [
-            [0.03, h - 0.03],
-            [w - 0.03, h - 0.03],
-          ],
-        ]
-      : [
-          [
-            [0.03, 0.03],
-            [0.03, h - 0.03],
-          ],
-          [
-            [w - 0.03, 0.03],
-            [w - 0.03, h - 0.03],
-          ],
-        ],
-  ),
-  p.strokes(
-    'stitch',
-    w >= h
-      ? [
-          [
-            [0.03, 0.03],
-            [w - 0.03, 0.03],
-          ],
-          [
-            [0.03, h - 0.03],
-            [w - 0.03, h - 0.03],
-          ],
-        ]
-      : [
-          [
-            [0.03, 0.03],
-            [0.03, h - 0.03],
-          ],
-          [
-            [w - 0.03, 0.03],
-            [w - 0.03, h - 0.03],
-          ],
-        ],
-  ),
-];
+/** The two long edges of a box, a little way in. */
+const longEdges = (w: number, h: number): readonly (readonly Point[])[] =>
+  w >= h
+    ? [0.03, h - 0.03].map((y) => [
+        [0.03, y],
+        [w - 0.03, y],
+      ])
+    : [0.03, w - 0.03].map((x) => [
+        [x, 0.03],
+        [x, h - 0.03],
+      ]);
+
+const wing: Draw = ({ p, w, h }) => [p.box('ghost', 0, 0, w, h), p.strokes('seam', longEdges(w, h)), p.strokes('stitch', longEdges(w, h))];
 
 /** Links of a chain, a lead with its plug, a pin on its cable. */
 const chains: Draw = ({ p, w, h }) =>
