@@ -1,10 +1,10 @@
-import { readFileSync, rmSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { lineOf, readLogbook, writeLogbook } from '../src/logbook';
 import { command, dropProfile, newProfile, type OpenBrowser, type OpenServer, openBrowser, openServer } from './browser';
 import { type Hand, handOn, settled, until } from './hand';
-import { answerSound, beginRound, entriesOf, firstVisit, newTrailer, saved, stationCalled } from './walk';
+import { answerSound, entriesOf, exportedLogbook, roundUnderWay, stationCalled } from './walk';
 
 /**
  * Files and figures that cannot be right: each is met with a sentence that says what is wrong and what is safe, and nothing
@@ -19,12 +19,7 @@ let phone: OpenBrowser;
 let hand: Hand;
 let rig = '';
 
-const exported = async (): Promise<string> => {
-  await phone.page.goto(`${server.address}/#/rig/${rig}/copies`);
-  const file = await saved(phone.page, () => hand.press('Save the logbook (.jsonl)'));
-  rmSync(file.path);
-  return file.bytes.toString('utf8');
-};
+const exported = (): Promise<string> => exportedLogbook(phone.page, hand, server.address, rig);
 
 /** Opens a file as a person does, and reads what the page says of it. */
 const opened = async (name: string, text: string): Promise<string> => {
@@ -46,11 +41,7 @@ beforeAll(async () => {
   server = await openServer();
   phone = await openBrowser(profile);
   hand = handOn(phone.page);
-  await firstVisit(phone.page, server.address);
-  await hand.press('Start with my rig');
-  rig = await newTrailer(phone.page, hand, 'Bad input');
-  await beginRound(phone.page, hand);
-  for (let i = 0; i < 3; i += 1) await answerSound(phone.page, hand);
+  rig = await roundUnderWay(phone.page, hand, server.address, 'Bad input');
 });
 
 afterAll(async () => {

@@ -1,8 +1,7 @@
-import { rmSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { dropProfile, newProfile, type OpenBrowser, type OpenServer, openBrowser, openServer } from './browser';
 import { type Hand, handOn, settled, until } from './hand';
-import { answerSound, beginRound, entriesOf, firstVisit, newTrailer, saved } from './walk';
+import { answerSound, entriesOf, exportedLogbook, roundUnderWay } from './walk';
 
 /**
  * A phone without room: the answer that could not be kept is not called kept and stays on the screen; the page says what
@@ -14,12 +13,7 @@ let phone: OpenBrowser;
 let hand: Hand;
 let rig = '';
 
-const exported = async (): Promise<string> => {
-  await phone.page.goto(`${server.address}/#/rig/${rig}/copies`);
-  const file = await saved(phone.page, () => hand.press('Save the logbook (.jsonl)'));
-  rmSync(file.path);
-  return file.bytes.toString('utf8');
-};
+const exported = (): Promise<string> => exportedLogbook(phone.page, hand, server.address, rig);
 
 /** What the browser gives this page from now on; without a figure as much as it has. [bytes] */
 const room = async (quotaSize?: number): Promise<void> => {
@@ -31,11 +25,7 @@ beforeAll(async () => {
   server = await openServer();
   phone = await openBrowser(profile);
   hand = handOn(phone.page);
-  await firstVisit(phone.page, server.address);
-  await hand.press('Start with my rig');
-  rig = await newTrailer(phone.page, hand, 'No room');
-  await beginRound(phone.page, hand);
-  for (let i = 0; i < 3; i += 1) await answerSound(phone.page, hand);
+  rig = await roundUnderWay(phone.page, hand, server.address, 'No room');
 });
 
 afterAll(async () => {

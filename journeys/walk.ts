@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
@@ -146,4 +146,22 @@ export const smallJpeg = async (page: Page, words: string): Promise<{ readonly n
     return canvas.toDataURL('image/jpeg', 0.8);
   }, words);
   return { name: `${words}.jpg`, mimeType: 'image/jpeg', buffer: Buffer.from(address.slice(address.indexOf(',') + 1), 'base64') };
+};
+
+/** The logbook as the app hands it out. */
+export const exportedLogbook = async (page: Page, hand: Hand, address: string, rig: string): Promise<string> => {
+  await page.goto(`${address}/#/rig/${rig}/copies`);
+  const file = await saved(page, () => hand.press('Save the logbook (.jsonl)'));
+  rmSync(file.path);
+  return file.bytes.toString('utf8');
+};
+
+/** A first visit, a new travel trailer of this name, a round begun and its first three stops answered as sound. Resolves to the rig. */
+export const roundUnderWay = async (page: Page, hand: Hand, address: string, name: string): Promise<string> => {
+  await firstVisit(page, address);
+  await hand.press('Start with my rig');
+  const rig = await newTrailer(page, hand, name);
+  await beginRound(page, hand);
+  for (let i = 0; i < 3; i += 1) await answerSound(page, hand);
+  return rig;
 };
