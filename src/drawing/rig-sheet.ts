@@ -11,7 +11,7 @@ import { penOn } from './pen';
 import type { Drawing, GroupPrimitive, Primitive } from './primitives';
 import { boxesOf, faceOf, isArea, type Sheet } from './sheet';
 import { NO_MARKS, numberedGroups, obstaclesOn, quietMarks, type SheetMarks } from './sheet-marks';
-import { netDimensions, netMargins, netNames, slideNameWidth, undersideNames } from './sheet-words';
+import { boxesOfNames, netDimensions, netMargins, netNames, slideNameWidth, undersideNames } from './sheet-words';
 import { axlesFromBelow, drawFace, undercarriage } from './shell';
 import { type Known, stationLabel } from './spoken';
 
@@ -48,6 +48,9 @@ export const inDrawingOrder = (stations: readonly Station[]): readonly Station[]
 
 /** Least side of what a pointer can hit. [px] */
 const LEAST_HIT_PX = 24;
+
+/** A name is rather read than an opening seen whole, but less than another mark. */
+const NAME_WEIGHT = 20;
 
 /** One station as a focusable group; a whole face is only its touch area. */
 export const stationGroup = (rig: Rig, station: Station, frame: Frame, px: number, known: Known | undefined, ontoFace: (face: FaceId) => Onto | undefined): GroupPrimitive => {
@@ -133,7 +136,8 @@ export const rigSheet = (rig: Rig, marks: SheetMarks = NO_MARKS, options: SheetO
   const below = options.sheet === 'underside';
   const names = options.names ?? true;
   const show = { findings: true, sound: true, not_seen: true, ...options.show };
-  const obstacles = [...obstaclesOn(sheet)];
+  const words = names ? (below ? undersideNames(sheet) : netNames(sheet)) : [];
+  const obstacles = [...obstaclesOn(sheet), ...boxesOfNames(words).map((box) => ({ box, weight: NAME_WEIGHT }))];
   const numbered = numberedGroups(
     sheet,
     marks.numbered.filter((m) => (m.mark === 'not-seen' ? show.not_seen : show.findings)),
@@ -163,7 +167,7 @@ export const rigSheet = (rig: Rig, marks: SheetMarks = NO_MARKS, options: SheetO
           const frame = frameFor(net, s.face);
           return frame ? [stationGroup(rig, s, frame, px, marks.known[s.id], ontoFace)] : [];
         }),
-        ...(names ? (below ? undersideNames(sheet) : netNames(sheet)) : []),
+        ...words,
         ...(names && !below && (options.dimensions ?? true) !== false ? netDimensions(sheet, options.preferences ?? US, options.dimensions === 'scale') : []),
         ...selection(sheet, options.selected),
         ...quiet,

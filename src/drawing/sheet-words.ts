@@ -74,6 +74,15 @@ export const netNames = (sheet: Sheet): readonly Primitive[] => {
   ];
 };
 
+/** Where level names stand, for marks to keep off. A letter's height above its line and the tail below it are those of the type. */
+export const boxesOfNames = (names: readonly Primitive[]): readonly Bounds[] =>
+  names.flatMap((t) => {
+    if (t.form !== 'text' || t.rotate !== undefined) return [];
+    const w = widthOf(t.text, t.size, t.ink === 'text-bold');
+    const x0 = t.anchor === 'middle' ? t.x - w / 2 : t.anchor === 'end' ? t.x - w : t.x;
+    return [{ x0, x1: x0 + w, y0: t.y - t.size * 0.75, y1: t.y + t.size * 0.2 }];
+  });
+
 /** Type at dimensions against that of names. */
 const SMALL = 0.92;
 

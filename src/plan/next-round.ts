@@ -27,7 +27,7 @@ const isRoofed = (state: State<Rig>, on: CivilDay): boolean => {
 export const nextRound = (rig: Rig, state: State<Rig>, on: CivilDay): NextRound | undefined => {
   if (rig.stations.length === 0) return undefined;
   const last = lastFullRound(state);
-  if (!last) return { on, because: 'No full round is in the logbook yet.', source: ours('a first full round tells what the rig is like') };
+  if (!last) return { on, because: 'No full round is in the logbook yet.', source: ours('A first full round tells what the rig is like') };
   const day = last.ended?.day ?? last.begun.day;
   const roofed = isRoofed(state, on);
   const seasonal: NextRound = {

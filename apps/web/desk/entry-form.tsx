@@ -163,13 +163,15 @@ const Concerns = ({
   const { overview } = useDesk();
   if (kind.group !== 'care' && kind.concerns === undefined) return null;
   const here = place.at === 'station' || place.at === 'stretch' ? place.station : '';
+  const unplaced = kind.group === 'care' && here === '' && place.at !== 'rig' && chosen.length === 0;
   const open = overview.plan.findings.filter((f) => isOpen(f) && (chosen.includes(f.id) || here === '' || findingStation(f) === here));
   return (
     <fieldset className="field-row">
       <legend>{kind.group === 'care' ? 'Findings that it settles' : 'Findings that it is about'}</legend>
-      {open.length === 0 && <p className="mut">No finding stands open here.</p>}
+      {unplaced && <p className="mut">Say where first; what stands open there is then listed.</p>}
+      {!unplaced && open.length === 0 && <p className="mut">No finding stands open here.</p>}
       <div className="options">
-        {open.map((f) => (
+        {(unplaced ? [] : open).map((f) => (
           <label key={f.id} className="option">
             <input type="checkbox" checked={chosen.includes(f.id)} onChange={(e) => onChange(e.target.checked ? [...chosen, f.id] : chosen.filter((c) => c !== f.id))} />
             <span>

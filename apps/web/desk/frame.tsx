@@ -99,17 +99,22 @@ const NoticeLine = ({ notice, close }: { readonly notice: Notice | undefined; re
   );
 };
 
+/** How long a notice belongs to the page that its entry leads to. [ms] */
+const STILL_NEWS_MS = 2000;
+
 /** What all desk pages share, whatever they are about. */
 const useDeskTools = () => {
   const session = useSession();
   const settings = useSettings();
   const [notice, setNotice] = useState<Notice>();
   const [keysShown, showKeys] = useState(false);
+  const saidAt = useRef(0);
   const say = useCallback((n: Notice) => {
+    saidAt.current = Date.now();
     setNotice(n);
     announce(n.form === 'kept' ? n.words : `${n.happened} ${n.safe} ${n.todo}`);
   }, []);
-  return { session, settings, notice, setNotice, say, keysShown, showKeys };
+  return { session, settings, notice, setNotice, say, saidAt, keysShown, showKeys };
 };
 
 const findSearch = (): void => {
@@ -120,7 +125,7 @@ const findSearch = (): void => {
 
 /** A page about one rig: header, the page, and the line that says what was kept. */
 export const RigDesk = ({ rig, page, children }: { readonly rig: RigId; readonly page: string; readonly children: ReactNode }) => {
-  const { session, settings, notice, setNotice, say, keysShown, showKeys } = useDeskTools();
+  const { session, settings, notice, setNotice, say, saidAt, keysShown, showKeys } = useDeskTools();
   const overview = useOverview(rig);
   const rigs = useRigs();
   const by = byOf(settings);
@@ -197,6 +202,8 @@ export const RigDesk = ({ rig, page, children }: { readonly rig: RigId; readonly
   // biome-ignore lint/correctness/useExhaustiveDependencies: another page begins at its top
   useEffect(() => {
     window.scrollTo(0, 0);
+    // What was kept is still said on the page it leads to, and no further.
+    setNotice((n) => (n !== undefined && Date.now() - saidAt.current > STILL_NEWS_MS ? undefined : n));
   }, [page]);
 
   return (

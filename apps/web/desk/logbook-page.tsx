@@ -8,7 +8,7 @@ import { type LogLine, useEveryLine } from './logbook-lines';
 import { desk } from './paths';
 import { Photo } from './photo-input';
 import { StationChoice } from './place-picker';
-import { whenWords } from './when-picker';
+import { dayWords, whenWords, whileWords } from './when-picker';
 
 const STEP = 60;
 
@@ -235,8 +235,8 @@ const LogRow = ({ line, lines }: { readonly line: LogLine; readonly lines: reado
   return (
     <li className={`row log-row${line.withdrawn ? ' withdrawn' : ''}`}>
       <div className="log-when">
-        {whenWords(entry.observed_at)}
-        {entry.observed_at.includes('/') && <span className="mut small">written down {whenWords(entry.recorded_at)}</span>}
+        {kind?.group === 'whereabouts' ? whileWords(entry.observed_at) : whenWords(entry.observed_at)}
+        {entry.observed_at.includes('/') && <span className="mut small">written down {dayWords(entry.recorded_at)}</span>}
       </div>
       <div className="row-body">
         <h3>

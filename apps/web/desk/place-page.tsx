@@ -155,13 +155,18 @@ const Facts = ({ station }: { readonly station: Station }) => {
   const { preferences } = useDesk();
   const length = (m: number): string => show(m, 'length', preferences);
   const size = sizeWords(station, length);
+  // A tyre or a lamp on screws has no bead to speak of, unless somebody has written one down.
+  const sealed = (station.bead !== 'none' && station.bead !== 'none-gasket') || station.sealed_with !== 'unknown' || station.last_sealed !== 'unknown';
   const rows: readonly (readonly [string, string])[] = [
     ['Size', size],
     ['Reached', REACH[station.reach]],
     ['Bead by practice', station.bead_m > 0 ? `${BEAD[station.bead]}, ${length(station.bead_m)}` : BEAD[station.bead]],
-    ['Sealed with', station.sealed_with === 'unknown' ? 'not known; held to be silicone until a test patch sticks' : optionWord('resealed', 'product_family', station.sealed_with)],
-    ['Sealed to', station.sealed_to === 'unknown' ? 'not known' : optionWord('station-facts', 'sealed_to', station.sealed_to)],
-    ['Last sealed', station.last_sealed === 'unknown' ? 'not known' : whenWords(station.last_sealed)],
+    [
+      'Sealed with',
+      !sealed ? '' : station.sealed_with === 'unknown' ? 'not known; held to be silicone until a test patch sticks' : optionWord('resealed', 'product_family', station.sealed_with),
+    ],
+    ['Sealed to', !sealed ? '' : station.sealed_to === 'unknown' ? 'not known' : optionWord('station-facts', 'sealed_to', station.sealed_to)],
+    ['Last sealed', !sealed ? '' : station.last_sealed === 'unknown' ? 'not known' : whenWords(station.last_sealed)],
     ['Behind it', station.behind === '' ? 'not known' : station.behind],
     ['Parts looked at with it', station.parts.map((p) => p.name).join(', ')],
   ];

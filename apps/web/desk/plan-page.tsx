@@ -1,5 +1,5 @@
 import type { Finding, Job, Material, Plan } from '../../../src/plan';
-import { showDay, showIn, usualUnit } from '../../../src/units';
+import { show, showDay } from '../../../src/units';
 import { byUrgencyGroups, minutesWords, numberOf, readySentence, whoWords } from './answers';
 import { count, stationById, stationWords, useDesk } from './desk';
 import { giveFile } from './files';
@@ -117,7 +117,7 @@ const JobRow = ({ job, plan }: { readonly job: Job; readonly plan: Plan }) => {
           {station ? `${stationWords(overview.rig, station)}. ` : ''}
           {because}
         </p>
-        {job.bead_m !== undefined && job.bead_m > 0 && <p className="mut">Bead to lay: {showIn(job.bead_m, 'length', usualUnit('length', preferences))}.</p>}
+        {job.bead_m !== undefined && job.bead_m > 0 && <p className="mut">Bead to lay: {show(job.bead_m, 'length', preferences)}.</p>}
       </div>
       <div className="row-side">
         <span>
@@ -146,18 +146,18 @@ export const Shopping = ({ materials, head = 'What to buy' }: { readonly materia
           <li key={`${m.material}${m.package_words}`} className="row shopping-row">
             <div className="row-body">
               <h3>{m.words}</h3>
+              <p>
+                {m.worked ? (
+                  <FigureButton worked={m.worked}>
+                    {m.packages} {m.package_words}
+                  </FigureButton>
+                ) : (
+                  <b>
+                    {m.packages} {m.package_words}
+                  </b>
+                )}
+              </p>
               <p className="mut">{m.because}</p>
-            </div>
-            <div className="row-side">
-              {m.worked ? (
-                <FigureButton worked={m.worked}>
-                  {m.packages} {m.package_words}
-                </FigureButton>
-              ) : (
-                <b>
-                  {m.packages} {m.package_words}
-                </b>
-              )}
             </div>
           </li>
         ))}

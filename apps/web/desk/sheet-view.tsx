@@ -62,7 +62,10 @@ const reachOf = (target: EventTarget): string | undefined => (target as Element)
  */
 export const SheetView = ({ drawing, theme = 'desk', label, selected, onSelect, onOpen, onDrag, onKey, over, zoomable = false, className, redraw, foot }: SheetViewProps) => {
   const whole = useMemo<Box>(() => ({ x: 0, y: 0, w: drawing.width, h: drawing.height }), [drawing.width, drawing.height]);
-  const [view, setView] = useState<Box>(whole);
+  const [held, setHeld] = useState({ whole, view: whole });
+  // A drawing of another size is looked at whole, at once: no picture is shown through the frame of the one before.
+  const view = held.whole === whole ? held.view : whole;
+  const setView = useCallback((to: Box | ((v: Box) => Box)) => setHeld((h) => ({ whole, view: typeof to === 'function' ? to(h.whole === whole ? h.view : whole) : to })), [whole]);
   const [focused, setFocused] = useState<string | undefined>();
   const svg = useRef<SVGSVGElement>(null);
   const press = useRef<Press | undefined>(undefined);
@@ -74,8 +77,6 @@ export const SheetView = ({ drawing, theme = 'desk', label, selected, onSelect, 
   const [dx, dy] = useMemo(() => offsetOf(drawing, near), [drawing, near]);
   const all = useMemo(() => reachables(near.primitives).map((r) => ({ ...r, box: { ...r.box, x: r.box.x - dx, y: r.box.y - dy } })), [near, dx, dy]);
   const current = all.some((r) => r.id === focused) ? focused : all.some((r) => r.id === selected) ? selected : all[0]?.id;
-
-  useEffect(() => setView(whole), [whole]);
 
   const toSheet = useCallback(
     (clientX: number, clientY: number): readonly [number, number] => {
@@ -98,7 +99,7 @@ export const SheetView = ({ drawing, theme = 'desk', label, selected, onSelect, 
     };
     element.addEventListener('wheel', wheel, { passive: false });
     return () => element.removeEventListener('wheel', wheel);
-  }, [zoomable, whole, view.w, toSheet]);
+  }, [zoomable, whole, view.w, toSheet, setView]);
 
   const focusOn = (id: string) => {
     setFocused(id);

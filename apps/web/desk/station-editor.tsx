@@ -197,12 +197,14 @@ const known = (v: string): string | undefined => (v === 'unknown' ? undefined : 
 
 const SealForm = ({ station }: { readonly station: Station }) => {
   const { overview } = useDesk();
+  const bare = (station.bead === 'none' || station.bead === 'none-gasket') && station.sealed_with === 'unknown';
   return (
     <section className="seal-form">
-      <h2 className="group-head">What seals it, and what lies behind</h2>
+      <h2 className="group-head">{bare ? 'What lies behind' : 'What seals it, and what lies behind'}</h2>
       <DescriptionForm
         key={overview.entries}
         kindId="station-facts"
+        {...(bare ? { hidden: ['sealed_with', 'sealed_to', 'last_sealed'] } : {})}
         place={{ at: 'station', station: station.id, side: 'outside' }}
         stands={{
           sealed_with: station.sealed_with,

@@ -41,6 +41,18 @@ export const whenWords = (text: string): string => {
   return when.from === when.to ? showDay(when.from, true) : `between ${showDay(when.from, true)} and ${showDay(when.to, true)}`;
 };
 
+/** A time that lasted from its first day to its last: a stay, a leg. */
+export const whileWords = (text: string): string => {
+  const when = parseWhen(text);
+  return when?.form === 'span' && when.from !== when.to ? `${showDay(when.from, true)} to ${showDay(when.to, true)}` : whenWords(text);
+};
+
+/** The day alone, without the hour. */
+export const dayWords = (text: string): string => {
+  const when = parseWhen(text);
+  return when?.form === 'instant' ? showDay(when.day, true) : whenWords(text);
+};
+
 /** The shape a kept time takes in the form again. */
 export const whenOf = (text: string): WhenAnswer => {
   const when = parseWhen(text);

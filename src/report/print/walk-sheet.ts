@@ -139,7 +139,8 @@ export const walkSheet = (rig: Rig, steps: readonly WalkStep[], plan: Plan, opti
     const finding = standing.get(step.station);
     const mark = finding ? markHtml(finding.urgency, 11, finding.who === 'professional') : '';
     const inside = step.side === 'inside' ? ', inside' : '';
-    const name = `<div style="width:${NAME_MM}mm"><div style="font-weight:700;line-height:1.2;overflow:hidden;white-space:nowrap;text-overflow:clip">${e(`${stationWords(rig, station)}${inside}`)} ${mark}</div><div class="s" style="white-space:nowrap">${e(shortLook(station, NAME_MM - 3))}</div></div>`;
+    const long = lines.length > 1 ? '' : 'overflow:hidden;white-space:nowrap;text-overflow:ellipsis;';
+    const name = `<div style="width:${NAME_MM}mm"><div style="font-weight:700;line-height:1.2;${long}">${e(`${stationWords(rig, station)}${inside}`)} ${mark}</div><div class="s" style="white-space:nowrap">${e(shortLook(station, NAME_MM - 3))}</div></div>`;
     const answers = lines.map((l) => `<div style="height:${ROW_MM - 0.3}mm;display:flex;align-items:center;white-space:nowrap">${l}</div>`).join('');
     out.push({
       html: `<div class="r"><span class="n" style="width:${NUMBER_MM}mm">${i + 1}</span>${name}<div style="width:${LAST_MM}mm;line-height:1.15">${last}</div><div style="width:${today}mm">${answers}</div><span style="margin-left:auto;padding:0">${markHtml('not-seen', 17)}</span></div>`,
