@@ -66,13 +66,27 @@ const BY_RULE: readonly (readonly [begins: string, level: number])[] = [
   ['out-of-the-ordinary:may-drop-someone', 2],
 ];
 
+const levels = new Map<string, number>();
+
 const levelOf = (id: string): number => {
+  const made = levels.get(id);
+  if (made !== undefined) return made;
   const at = CLASSES.findIndex((c) => c.some((begins) => id.startsWith(begins)));
-  return at < 0 ? LEAST : at;
+  const level = at < 0 ? LEAST : at;
+  levels.set(id, level);
+  return level;
 };
+
+const judged = new WeakMap<Finding, number>();
 
 /** How dangerous a finding is among its equals: 0 the most. `looks` is its kind of station. */
 export const dangerOf = (finding: Finding, looks: string | undefined): number => {
+  const level = judged.get(finding) ?? dangerIn(finding, looks);
+  judged.set(finding, level);
+  return level;
+};
+
+const dangerIn = (finding: Finding, looks: string | undefined): number => {
   const byRule = BY_RULE.find(([begins]) => finding.id.startsWith(begins))?.[1];
   if (byRule !== undefined) return byRule;
   if (finding.defect !== undefined) return levelOf(finding.defect);

@@ -149,15 +149,27 @@ const jobsIn = (scene: JudgedScene, judged: Judged): readonly Planned[] => {
   return linked;
 };
 
+const otherBefore = new WeakMap<Planned, { readonly key: string; readonly job: Job }>();
+
+/** The same job with what the visit buys anyway; asked again for the same, it gives the same. */
+const withOther = (planned: Planned, mine: readonly Quantity[]): Job => {
+  const key = mine.map((q) => q.material).join(' ');
+  const known = otherBefore.get(planned);
+  if (known?.key === key) return known.job;
+  const job = { ...planned.job, materials: packed(mine) };
+  otherBefore.set(planned, { key, job });
+  return job;
+};
+
 /** The job list, the most urgent first, and what to buy for all of it that is one's own work. */
 export const jobsOf = (judged: Judged): { readonly jobs: readonly Job[]; readonly shopping: readonly Material[] } => {
   const all = [...judged.scenes.values()].flatMap((scene) => jobsIn(scene, judged));
   const bought = onOneVisit(all.flatMap((p) => p.quantities));
   let taken = 0;
-  const jobs = all.map(({ job, danger, quantities }) => {
-    const mine = bought.slice(taken, taken + quantities.length);
-    taken += quantities.length;
-    return { danger, job: mine.every((q, i) => q === quantities[i]) ? job : { ...job, materials: packed(mine) } };
+  const jobs = all.map((planned) => {
+    const mine = bought.slice(taken, taken + planned.quantities.length);
+    taken += planned.quantities.length;
+    return { danger: planned.danger, job: mine.every((q, i) => q === planned.quantities[i]) ? planned.job : withOther(planned, mine) };
   });
   return { jobs: jobs.sort(byJobOrder).map((j) => j.job), shopping: packed(bought) };
 };

@@ -143,7 +143,7 @@ const packGroup = (group: readonly Quantity[]): Material => {
   if (!first) throw new Error('a group of quantities is never empty');
   const length = told(group.reduce((sum, q) => sum + q.length_m, 0));
   const base = { material: first.material, words: first.words };
-  const reasons = [...new Set(group.flatMap((q) => q.because.split(/(?<=\.) /)))].join(' ');
+  const reasons = [...new Set([...new Set(group.map((q) => q.because))].flatMap((because) => because.split(/(?<=\.) /)))].join(' ');
   if (first.kind === 'bead') {
     // Different sections of one material are laid end to end: their mean section over the whole length.
     const volume = group.reduce((sum, q) => sum + q.length_m * q.section_mm2, 0);
