@@ -144,6 +144,17 @@ describe('the numbers', () => {
     ]);
   });
 
+  it('show what was mended as watched, and say so', () => {
+    const mended = {
+      findings: [finding('a', 'roof.skylight', 'before-rain', { life: 'proof-due' }), finding('b', 'roof.ac-unit', 'before-rain')],
+      not_seen: [],
+    } as unknown as Plan;
+    expect(numberedMarks(rig, mended).map((m) => [m.mark, m.what])).toEqual([
+      ['before-rain', 'Seal open'],
+      ['watch', 'Seal open: mended, to be proved'],
+    ]);
+  });
+
   it('leave out every life that is history only, by the plan’s own word for it', () => {
     const standsStill: Readonly<Record<Life, boolean>> = {
       open: true,

@@ -1,4 +1,4 @@
-import { type Finding, isOpen, type Plan, takenAs } from '../plan';
+import { type Finding, isOpen, type Plan, shownAs } from '../plan';
 import type { Rig } from '../rig';
 import { byUrgency, MARK_WORD, type Mark, type Place, type StationId, stationOf } from '../terms';
 import type { CivilDay } from '../units';
@@ -19,12 +19,12 @@ export type SheetMark = {
   readonly what: string;
 };
 
-/** Findings that still stand, in order of urgency as they are taken, then as the plan has them. */
+/** Findings that still stand, in order of urgency as they are shown, then as the plan has them. */
 export const standing = (plan: Plan): readonly Finding[] =>
   plan.findings
     .filter(isOpen)
     .map((f, i) => ({ f, i }))
-    .sort((a, b) => byUrgency(takenAs(a.f), takenAs(b.f)) || a.i - b.i)
+    .sort((a, b) => byUrgency(shownAs(a.f), shownAs(b.f)) || a.i - b.i)
     .map(({ f }) => f);
 
 /** `Road side, window 1`; a point is told by its face alone. */
@@ -48,12 +48,12 @@ export const numberedMarks = (rig: Rig, plan: Plan): readonly SheetMark[] => {
     const station = f.station ?? stationOf(f.place);
     return {
       id: f.id,
-      mark: takenAs(f),
+      mark: shownAs(f),
       professional: f.who === 'professional',
       place: f.place,
       ...(station === undefined ? {} : { station }),
       where: whereWords(rig, f.place),
-      what: f.title,
+      what: f.life === 'proof-due' ? `${f.title}: mended, to be proved` : f.title,
     };
   });
   const unseen = plan.not_seen.map((n): Omit<SheetMark, 'number'> => {
@@ -74,7 +74,7 @@ export const knownFrom = (plan: Plan, marks: Readonly<Record<StationId, Mark>>, 
   for (const [id, mark] of Object.entries(marks)) known[id] = { mark, ...day(id) };
   for (const f of [...standing(plan)].reverse()) {
     const id = f.station ?? stationOf(f.place);
-    if (id !== undefined) known[id] = { mark: takenAs(f), words: f.title, professional: f.who === 'professional', last_seen: f.last_seen };
+    if (id !== undefined) known[id] = { mark: shownAs(f), words: f.title, professional: f.who === 'professional', last_seen: f.last_seen };
   }
   for (const n of plan.not_seen) known[n.station] = known[n.station] ?? { mark: 'not-seen', ...day(n.station) };
   return known;

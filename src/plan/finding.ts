@@ -60,5 +60,8 @@ export const isOpen = (finding: Finding): boolean => finding.life !== 'proved' &
 /** How urgent it is taken to be: as the rule says, or as a person judged otherwise. Something that is no fault in somebody's judgement is still watched. */
 export const takenAs = (finding: Finding): Urgency => (finding.judged === undefined ? finding.urgency : finding.judged.urgency === 'no-fault' ? 'watch' : finding.judged.urgency);
 
+/** How it is drawn, listed and counted: as urgent as it is taken to be; what was mended is watched until it is proved. */
+export const shownAs = (finding: Finding): Urgency => (finding.life === 'proof-due' ? 'watch' : takenAs(finding));
+
 /** There is work to do or to have done: a piece of work that was put off or declined is still work. */
 export const isWork = (finding: Finding): boolean => isOpen(finding) && finding.life !== 'proof-due' && finding.judged?.urgency !== 'no-fault';

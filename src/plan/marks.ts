@@ -1,10 +1,7 @@
 import { MARKS, type Mark, type StationId } from '../terms';
-import { type Finding, isOpen, takenAs } from './finding';
+import { type Finding, isOpen, shownAs } from './finding';
 import type { Judged } from './judge';
 import type { Counts, NotSeen } from './plan-types';
-
-/** How a finding is drawn: as urgent as it is taken to be; what was mended is watched until it is proved. */
-export const markOf = (finding: Finding): Mark => (finding.life === 'proof-due' ? 'watch' : takenAs(finding));
 
 /**
  * What each station shows: the most urgent of its open findings; else sound, if it was sound when it was last looked at
@@ -16,8 +13,8 @@ export const marksOf = (judged: Judged, not_seen: readonly NotSeen[]): Readonly<
   for (const station of judged.rig.stations) {
     if (station.retired) continue;
     const scene = judged.scenes.get(station.id);
-    const open = (scene?.findings ?? []).filter(isOpen).map(markOf);
-    const [worst] = open.sort((a, b) => MARKS.indexOf(a) - MARKS.indexOf(b));
+    const open: readonly Mark[] = (scene?.findings ?? []).filter(isOpen).map(shownAs);
+    const [worst] = open.toSorted((a, b) => MARKS.indexOf(a) - MARKS.indexOf(b));
     marks[station.id] = worst ?? (scene?.looked && !missed.has(station.id) ? 'sound' : 'not-seen');
   }
   return marks;
@@ -25,7 +22,7 @@ export const marksOf = (judged: Judged, not_seen: readonly NotSeen[]): Readonly<
 
 export const countsOf = (findings: readonly Finding[], marks: Readonly<Record<StationId, Mark>>): Counts => {
   const counts: Record<Mark, number> = { 'do-not-use': 0, 'before-moving': 0, 'before-rain': 0, 'this-season': 0, watch: 0, sound: 0, 'not-seen': 0 };
-  for (const finding of findings) if (isOpen(finding)) counts[markOf(finding)] += 1;
+  for (const finding of findings) if (isOpen(finding)) counts[shownAs(finding)] += 1;
   for (const mark of Object.values(marks)) if (mark === 'sound' || mark === 'not-seen') counts[mark] += 1;
   return counts;
 };

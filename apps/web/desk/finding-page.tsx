@@ -1,5 +1,5 @@
 import { kindById } from '../../../src/entries';
-import { caution, type Finding, type Job, type Remedy, remedy } from '../../../src/plan';
+import { caution, type Finding, isOpen, type Job, type Remedy, remedy, shownAs } from '../../../src/plan';
 import { type Entry, stationOf } from '../../../src/terms';
 import { show, showDay } from '../../../src/units';
 import { jobOf, lifeWords, minutesWords, numberOf, openFindings, urgencyPhrase, whoWords } from './answers';
@@ -54,10 +54,10 @@ const Standing = ({ finding }: { readonly finding: Finding }) => {
   return (
     <main className="desk-page finding-page" id="content">
       <header className="page-head with-mark">
-        <MarkIcon mark={finding.urgency} professional={finding.who === 'professional'} size={28} />
+        <MarkIcon mark={isOpen(finding) ? shownAs(finding) : 'sound'} professional={finding.who === 'professional'} size={28} />
         <div>
           <h1>
-            {where}: {lowerFirst(finding.title)}, {done ? lowerFirst(lifeWords(finding)) : urgencyPhrase(finding.urgency)}
+            {where}: {lowerFirst(finding.title)}, {done ? lowerFirst(lifeWords(finding)) : urgencyPhrase(shownAs(finding))}
           </h1>
           <p className="mut">
             {number === undefined ? '' : `Finding ${number} of ${open}. `}

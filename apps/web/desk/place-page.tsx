@@ -1,5 +1,5 @@
 import { kindById } from '../../../src/entries';
-import { isOpen } from '../../../src/plan';
+import { isOpen, shownAs } from '../../../src/plan';
 import { MARK_WORD, type Station } from '../../../src/terms';
 import { show } from '../../../src/units';
 import { lifeWords, urgencyPhrase } from './answers';
@@ -45,7 +45,12 @@ export const PlacePage = ({ station: stationId }: { readonly station: string }) 
         <MarkIcon mark={mark} size={28} professional={first?.who === 'professional'} />
         <div>
           <h1>
-            {words}: {first ? `${lowerFirst(first.title)}, ${urgencyPhrase(first.urgency)}` : mark === 'sound' ? 'sound when last seen' : MARK_WORD[mark].toLowerCase()}
+            {words}:{' '}
+            {first
+              ? `${lowerFirst(first.title)}, ${first.life === 'proof-due' ? lowerFirst(lifeWords(first)) : urgencyPhrase(shownAs(first))}`
+              : mark === 'sound'
+                ? 'sound when last seen'
+                : MARK_WORD[mark].toLowerCase()}
           </h1>
           <p className="mut">
             {station.retired ? 'Retired: no round visits it. ' : ''}
@@ -94,7 +99,7 @@ export const PlacePage = ({ station: stationId }: { readonly station: string }) 
             <ul className="rows">
               {findings.map((f) => (
                 <li key={f.id} className="row">
-                  <MarkIcon mark={f.urgency} professional={f.who === 'professional'} size={16} />
+                  <MarkIcon mark={isOpen(f) ? shownAs(f) : 'sound'} professional={f.who === 'professional'} size={16} />
                   <div className="row-body">
                     <h3>
                       <a href={desk.finding(id, f.id)}>{f.title}</a>

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { type Finding, isOpen } from '../../../src/plan';
+import { type Finding, isOpen, shownAs } from '../../../src/plan';
 import { MARK_WORD, MARKS, type Mark, type Station, type StationId } from '../../../src/terms';
 import type { Overview } from '../session/session';
 import { byUrgencyGroups, lifeWords, numberOf, openFindings, whoWords } from './answers';
@@ -15,7 +15,7 @@ export const SheetLists = ({ overview, selected, onSelect }: { readonly overview
   const [search, setSearch] = useState('');
   const wanted = search.trim().toLowerCase();
   const open = openFindings(plan);
-  const groups = byUrgencyGroups(open);
+  const groups = byUrgencyGroups(open.map((finding) => ({ finding, urgency: shownAs(finding) })));
   return (
     <aside className="sheet-lists">
       <Legend overview={overview} />
@@ -23,7 +23,7 @@ export const SheetLists = ({ overview, selected, onSelect }: { readonly overview
         <section key={g.urgency} className="finding-group">
           <h2 className="group-line">{g.word}</h2>
           <ol className="finding-list">
-            {g.items.map((f) => (
+            {g.items.map(({ finding: f }) => (
               <FindingLine
                 key={f.id}
                 finding={f}
@@ -69,7 +69,7 @@ const FindingLine = ({
   const { id } = useDesk();
   return (
     <li className={selected ? 'finding-line chosen' : 'finding-line'}>
-      <MarkIcon mark={finding.urgency} professional={finding.who === 'professional'} size={16} />
+      <MarkIcon mark={shownAs(finding)} professional={finding.who === 'professional'} size={16} />
       <span className="row-number">{numberOf(overview.plan, finding.id)}</span>
       <div>
         <h3>

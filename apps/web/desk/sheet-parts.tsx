@@ -1,4 +1,4 @@
-import { isOpen } from '../../../src/plan';
+import { isOpen, shownAs } from '../../../src/plan';
 import type { Rig } from '../../../src/rig';
 import { MARK_WORD } from '../../../src/terms';
 import type { Overview } from '../session/session';
@@ -47,7 +47,7 @@ export const Selected = ({ overview, selected }: { readonly overview: Overview; 
       {station && (
         <>
           <MarkIcon mark={marks[station.id] ?? 'not-seen'} size={16} /> <b>{stationWords(rig, station)}</b>.{' '}
-          {here ? `${here.title}, ${MARK_WORD[here.urgency].toLowerCase()}. ` : `${MARK_WORD[marks[station.id] ?? 'not-seen']}. `}
+          {here ? `${here.title}, ${MARK_WORD[shownAs(here)].toLowerCase()}. ` : `${MARK_WORD[marks[station.id] ?? 'not-seen']}. `}
           {here && <a href={desk.finding(id, here.id)}>Open the finding</a>} <a href={desk.place(id, station.id)}>Open the station</a>{' '}
           <a href={desk.add(id, { station: station.id })}>New entry here</a>
         </>

@@ -7,7 +7,10 @@ export const useWidth = <E extends HTMLElement>(first: number, step = 40): reado
   useEffect(() => {
     const element = ref.current;
     if (!element) return;
-    const measure = () => setWidth(Math.max(step, Math.round(element.clientWidth / step) * step));
+    // What is not laid out yet, or hidden for a moment, has no width: the drawing of before stays.
+    const measure = () => {
+      if (element.clientWidth >= step) setWidth(Math.round(element.clientWidth / step) * step);
+    };
     measure();
     const watcher = new ResizeObserver(measure);
     watcher.observe(element);

@@ -1,7 +1,7 @@
-import { type SealGrade, sealGradePicture, stationWords, svgText, widthOf } from '../../drawing';
+import { type SealGrade, sealGradePicture, standing, stationWords, svgText, widthOf } from '../../drawing';
 import { asksAt, type RoundForm, unitFor } from '../../entries';
 import type { State } from '../../logbook';
-import { look, type Plan } from '../../plan';
+import { look, type Plan, shownAs } from '../../plan';
 import type { Rig } from '../../rig';
 import type { AnyKind, Field, Side, Station, StationId } from '../../terms';
 import { type Preferences, showDay, unitOf } from '../../units';
@@ -106,7 +106,12 @@ export const walkSheet = (rig: Rig, steps: readonly WalkStep[], plan: Plan, opti
   const room = roomOn(paper);
   const today = room.w - NUMBER_MM - NAME_MM - LAST_MM - UNSEEN_MM;
   const stations = new Map(rig.stations.map((s) => [s.id, s]));
-  const standing = new Map(plan.findings.flatMap((f) => (f.station === undefined ? [] : [[f.station, f] as const])));
+  // The most urgent is set last and stays.
+  const worst = new Map(
+    standing(plan)
+      .toReversed()
+      .flatMap((f) => (f.station === undefined ? [] : [[f.station, f] as const])),
+  );
   const top: Block = {
     html: `<div class="top"><div><h1>Walk sheet</h1><div class="sub">Ring or tick. Not seen: cross the dotted circle, say why.</div></div><div style="font-size:7.8pt;display:flex;gap:5mm">${[
       ['Date', 26],
@@ -136,8 +141,8 @@ export const walkSheet = (rig: Rig, steps: readonly WalkStep[], plan: Plan, opti
     const lines = answerLines(kinds, preferences);
     const seen = state && latestLook(state, step.station, step.side);
     const last = seen ? `<span class="s">${e(shortLast(entryWords(seen, preferences)))}<br>${e(showDay(seen.day, true))}</span>` : '';
-    const finding = standing.get(step.station);
-    const mark = finding ? markHtml(finding.urgency, 11, finding.who === 'professional') : '';
+    const finding = worst.get(step.station);
+    const mark = finding ? markHtml(shownAs(finding), 11, finding.who === 'professional') : '';
     const inside = step.side === 'inside' ? ', inside' : '';
     const long = lines.length > 1 ? '' : 'overflow:hidden;white-space:nowrap;text-overflow:ellipsis;';
     const name = `<div style="width:${NAME_MM}mm"><div style="font-weight:700;line-height:1.2;${long}">${e(`${stationWords(rig, station)}${inside}`)} ${mark}</div><div class="s" style="white-space:nowrap">${e(shortLook(station, NAME_MM - 3))}</div></div>`;
