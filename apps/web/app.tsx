@@ -28,9 +28,9 @@ const useWide = (): boolean => {
 };
 
 /** Screens made for the hand, whatever the width: walking, recording work, and what comes before a rig is there. */
-const ALWAYS_FIELD: readonly string[] = ['round', 'job', 'care', 'more'];
+const ALWAYS_FIELD: readonly string[] = ['round', 'job', 'care', 'more', 'meter', 'water-test', 'water-note'];
 /** Pages that both have. */
-const BOTH: readonly (string | undefined)[] = [undefined, 'plan'];
+const BOTH: readonly (string | undefined)[] = [undefined, 'plan', 'water'];
 
 export const atDesk = ({ parts }: Route, desk: boolean): boolean => {
   const [head, , page] = parts;

@@ -215,6 +215,8 @@ export const keeper = (given: Given): Session => {
       return { findings: restingOn(plans.findings(rig, book, supposed.book, civilDay(on)), supposed.ids) };
     },
 
+    moistureField: async () => undefined,
+
     saveDraft: (name, value) => drafts.put(name, value),
     draft: (name) => drafts.get(name),
 

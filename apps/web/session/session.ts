@@ -3,6 +3,7 @@ import type { Finding, Plan } from '../../../src/plan';
 import type { Answers, Rig, Stop } from '../../../src/rig';
 import type { Draft, Entry, EntryId, Mark, Option, PhotoRef, RigId, Side, StationId } from '../../../src/terms';
 import type { Preferences, Refusal } from '../../../src/units';
+import type { MoistureField } from './water';
 
 /** A rig in the plain list. */
 export type RigLine = { readonly id: RigId; readonly name: string; readonly words: string; readonly open: number; readonly last_seen: string | undefined; readonly demo: boolean };
@@ -90,6 +91,14 @@ export type PaperWish = {
 /** A verdict while the person still types: what stands open at the place with the drafts in it, the most urgent first. */
 export type Judged = { readonly findings: readonly Finding[] };
 
+/** How a map of readings is wanted. */
+export type FieldWish = {
+  /** Above it a place counts as wet: excess over the dry places, or the corrected reading where there are none. As a part of 1; the panel's own when left out. */
+  readonly threshold?: number;
+  /** As things stood on that day. */
+  readonly on?: number;
+};
+
 /** What the page asks of the worker. Every `keep` resolves only when the entry is durable on this device. */
 export interface Session {
   rigs(): Promise<readonly RigLine[]>;
@@ -102,6 +111,8 @@ export interface Session {
   keep(drafts: readonly Draft[]): Promise<readonly Entry[]>;
   /** What the rules would say of these drafts if they were kept now: the findings they raise, keep open or settle. Nothing is written. */
   judge(rig: RigId, drafts: readonly Draft[], on?: number): Promise<Judged>;
+  /** The map of one panel (`Panel.id`) with what is measured there and where to read next; undefined where nothing was metered. Worked out here, never by the page. */
+  moistureField(rig: RigId, panel: string, wish?: FieldWish): Promise<MoistureField | undefined>;
   /** Unfinished input, under `<rig>/<name>` or `/<name>`. Durable when it resolves; `undefined` drops it. Goes with its rig. */
   saveDraft(name: string, value: unknown): Promise<void>;
   draft(name: string): Promise<unknown>;
@@ -122,4 +133,4 @@ export interface Session {
   storage(): Promise<{ readonly persisted: boolean | undefined; readonly used_bytes: number; readonly room_bytes: number }>;
 }
 
-export type { Preferences };
+export type { MoistureField, Preferences };

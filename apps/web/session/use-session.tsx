@@ -3,7 +3,7 @@ import { createContext, type ReactNode, use, useEffect, useState } from 'react';
 import type { RigId, StationId } from '../../../src/terms';
 import { isSpoken, keepTrouble, reportTrouble } from '../shared/trouble';
 import { connect } from './connect';
-import type { Overview, RigLine, Session, StationView } from './session';
+import type { FieldWish, MoistureField, Overview, RigLine, Session, StationView } from './session';
 
 const Context = createContext<Session | undefined>(undefined);
 
@@ -76,6 +76,10 @@ const useLive = <T,>(ask: (session: Session) => Promise<T>, of: RigId | undefine
 export const useRigs = (): readonly RigLine[] | undefined => useLive((s) => s.rigs(), undefined, 'rigs');
 export const useOverview = (rig: RigId, on?: number): Overview | undefined => useLive((s) => s.overview(rig, on), rig, `overview ${rig} ${on ?? ''}`);
 export const useStation = (rig: RigId, station: StationId): StationView | undefined => useLive((s) => s.station(rig, station), rig, `station ${rig} ${station}`);
+
+/** The map of one panel, worked out anew after each reading; `null` where there is none, undefined while it is awaited. */
+export const useMoistureField = (rig: RigId, panel: string, wish: FieldWish = {}): MoistureField | null | undefined =>
+  useLive(async (s) => (await s.moistureField(rig, panel, wish)) ?? null, rig, `field ${rig} ${panel} ${wish.threshold ?? ''} ${wish.on ?? ''}`);
 
 /** An address for a kept photograph, for `img`; undefined while it loads or when the photo is not on this device. */
 export const usePhoto = (hash: string | undefined): string | undefined => {
