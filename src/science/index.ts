@@ -1,6 +1,8 @@
 export * from './air';
 export * from './geometry';
 export * from './kriging';
+export * from './leak';
+export * from './rain';
 export * from './sealant';
 export * from './tyre';
 export type { Validity } from './validity';

@@ -1,0 +1,2 @@
+export * from './entry-posterior';
+export * from './water-test';

@@ -1,0 +1,2 @@
+export * from './driving-pressure';
+export * from './rain-through-plane';
