@@ -20,6 +20,7 @@ import { judgedOtherwise } from './decisions/judged-otherwise/kind';
 import { putOff } from './decisions/put-off/kind';
 import { withdrawal } from './decisions/withdrawal/kind';
 import { layoutPlaced } from './descriptions/layout-placed/kind';
+import { meter } from './descriptions/meter/kind';
 import { rigDescribed } from './descriptions/rig-described/kind';
 import { rigFacts } from './descriptions/rig-facts/kind';
 import { setPressure } from './descriptions/set-pressure/kind';
@@ -30,14 +31,17 @@ import { stationMoved } from './descriptions/station-moved/kind';
 import { stationRenamed } from './descriptions/station-renamed/kind';
 import { stationRetired } from './descriptions/station-retired/kind';
 import { accidentDamage } from './observations/accident-damage/kind';
+import { airAndSkin } from './observations/air-and-skin/kind';
 import { awningCondition } from './observations/awning-condition/kind';
 import { couldNotSee } from './observations/could-not-see/kind';
 import { insideSigns } from './observations/inside-signs/kind';
 import { lampCondition } from './observations/lamp-condition/kind';
 import { latchCondition } from './observations/latch-condition/kind';
+import { leakClue } from './observations/leak-clue/kind';
 import { look } from './observations/look/kind';
 import { moistureRelative } from './observations/moisture-relative/kind';
 import { openedState } from './observations/opened-state/kind';
+import { otherCause } from './observations/other-cause/kind';
 import { outOfTheOrdinary } from './observations/out-of-the-ordinary/kind';
 import { roofSoftSpot } from './observations/roof-soft-spot/kind';
 import { roundBegun } from './observations/round-begun/kind';
@@ -48,15 +52,19 @@ import { slideSeal } from './observations/slide-seal/kind';
 import { stepCondition } from './observations/step-condition/kind';
 import { stowed } from './observations/stowed/kind';
 import { sunDamage } from './observations/sun-damage/kind';
+import { tapSound } from './observations/tap-sound/kind';
 import { tyreDateCode } from './observations/tyre-date-code/kind';
 import { tyrePressure } from './observations/tyre-pressure/kind';
 import { tyreSidewall } from './observations/tyre-sidewall/kind';
 import { tyreTread } from './observations/tyre-tread/kind';
 import { undersideCondition } from './observations/underside-condition/kind';
+import { waterTest } from './observations/water-test/kind';
 import { woodMoisturePin } from './observations/wood-moisture-pin/kind';
 import { woodMoisturePinless } from './observations/wood-moisture-pinless/kind';
 import { refuseEntry } from './read-entry';
 import { leg } from './whereabouts/leg/kind';
+import { livedAir } from './whereabouts/lived-air/kind';
+import { rainFell } from './whereabouts/rain-fell/kind';
 import { stay } from './whereabouts/stay/kind';
 
 /** Every kind of logbook entry; observations stand in the order in which a round asks. Adding a kind is one folder and one line here. */
@@ -80,6 +88,11 @@ export const kinds: readonly AnyKind<Rig>[] = [
   woodMoisturePin,
   woodMoisturePinless,
   moistureRelative,
+  airAndSkin,
+  leakClue,
+  otherCause,
+  waterTest,
+  tapSound,
   sunDamage,
   accidentDamage,
   openedState,
@@ -110,6 +123,8 @@ export const kinds: readonly AnyKind<Rig>[] = [
   // whereabouts
   stay,
   leg,
+  livedAir,
+  rainFell,
   // descriptions
   rigDescribed,
   layoutPlaced,
@@ -121,6 +136,7 @@ export const kinds: readonly AnyKind<Rig>[] = [
   sizesConfirmed,
   setPressure,
   rigFacts,
+  meter,
 ];
 
 const byId: ReadonlyMap<string, AnyKind<Rig>> = new Map(kinds.map((kind) => [kind.id, kind]));
@@ -143,6 +159,7 @@ export { type ReadEntry, readEntry, refuseEntry, upcast } from './read-entry';
 export { SEALANTS, SURFACES } from './sealing';
 export {
   accidentDamage,
+  airAndSkin,
   awningCondition,
   cleaned,
   correction,
@@ -155,16 +172,21 @@ export {
   lampCondition,
   latchCondition,
   layoutPlaced,
+  leakClue,
   leg,
+  livedAir,
   look,
   lubricated,
+  meter,
   moistureRelative,
   openedState,
+  otherCause,
   outOfTheOrdinary,
   pressureSet,
   professionalWork,
   proofSeen,
   putOff,
+  rainFell,
   rebedded,
   replaced,
   resealed,
@@ -188,12 +210,14 @@ export {
   stepCondition,
   stowed,
   sunDamage,
+  tapSound,
   tyreDateCode,
   tyreFitted,
   tyrePressure,
   tyreSidewall,
   tyreTread,
   undersideCondition,
+  waterTest,
   withdrawal,
   woodMoisturePin,
   woodMoisturePinless,

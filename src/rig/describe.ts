@@ -1,5 +1,5 @@
 import type { Station, StationId } from '../terms';
-import type { Layout, Overall, Rig } from './rig';
+import type { Layout, Meter, Overall, Rig } from './rig';
 
 /**
  * How descriptions change a rig. Each is a pure step from one rig to the next; the kinds of description entries
@@ -8,7 +8,21 @@ import type { Layout, Overall, Rig } from './rig';
 
 /** Facts that a person states about the rig as a whole. */
 export type RigFacts = Partial<
-  Pick<Rig, 'name' | 'kind' | 'year' | 'skin' | 'construction' | 'roof' | 'roof_walkable' | 'set_pressure_pa' | 'set_temperature_k' | 'set_altitude_m' | 'warranty_months'>
+  Pick<
+    Rig,
+    | 'name'
+    | 'kind'
+    | 'year'
+    | 'skin'
+    | 'construction'
+    | 'roof'
+    | 'roof_walkable'
+    | 'set_pressure_pa'
+    | 'set_temperature_k'
+    | 'set_altitude_m'
+    | 'warranty_months'
+    | 'stud_spacing_m'
+  >
 >;
 
 /** Facts about one station that a person states after the layout was written. */
@@ -46,6 +60,14 @@ export const applyStationFacts = (rig: Rig, id: StationId, facts: StationFacts):
 
 /** Facts that are given replace those known before; set pressures are kept axle by axle. */
 export const applyFacts = (rig: Rig, facts: RigFacts): Rig => ({ ...rig, ...facts, set_pressure_pa: { ...rig.set_pressure_pa, ...facts.set_pressure_pa } });
+
+/** Describes a meter, or describes it anew: what is not given stays, unless it is now said to have another scale. */
+export const applyMeter = (rig: Rig, meter: Meter): Rig => {
+  const at = rig.meters.findIndex((m) => m.name === meter.name);
+  const before = rig.meters[at];
+  const now = before?.scale === meter.scale ? { ...before, ...meter } : meter;
+  return { ...rig, meters: at < 0 ? [...rig.meters, now] : rig.meters.map((m, i) => (i === at ? now : m)) };
+};
 
 /** A size the person has measured or read from the plate. */
 export const applySize = (rig: Rig, size: keyof Overall, value_m: number): Rig => {

@@ -78,6 +78,21 @@ export type Answers = {
   readonly slides_curb?: number;
 };
 
+/** A meter used on this rig, as its owner describes it. A field that nobody gave is not known, and nothing is taken for it. */
+export type Meter = {
+  readonly name: string;
+  /** Three scales that are never mixed. */
+  readonly scale: 'pin' | 'pinless' | 'relative';
+  /** Wood temperature at which it shows what its table says. */
+  readonly calibrated_at_k?: number;
+  /** Which rule brings its readings to that temperature. */
+  readonly correction?: 'linear' | 'pfaff-garrahan' | 'meter-does-it';
+  /** How far two readings of one place lie apart. [kg/kg] */
+  readonly repeatability?: number;
+  /** Its maker's own table: what it shows, and what that is in a material. Rising in both. [kg/kg] */
+  readonly table?: readonly { readonly material: string; readonly shown: number; readonly corrected: number }[];
+};
+
 /** The vehicle as its logbook describes it. */
 export type Rig = Layout & {
   readonly id: RigId;
@@ -96,6 +111,10 @@ export type Rig = Layout & {
   readonly set_altitude_m?: number;
   /** Months between inspections that the warranty asks for. */
   readonly warranty_months?: number;
+  /** From the middle of one wall frame member to the next, where somebody measured it. [m] */
+  readonly stud_spacing_m?: number;
+  /** Meters used on it, in the order in which they were first described. */
+  readonly meters: readonly Meter[];
   /** Overall sizes the person has confirmed. */
   readonly confirmed: readonly (keyof Overall)[];
   readonly overall_certainty: Certainty;
@@ -112,6 +131,7 @@ export const blankRig = (id: RigId): Rig => ({
   roof: 'unknown',
   roof_walkable: 'unknown',
   set_pressure_pa: {},
+  meters: [],
   confirmed: [],
   overall_certainty: 'typical',
   overall: { length_m: 0, body_length_m: 0, width_m: 0, height_m: 0, hitch_ahead_m: 0 },

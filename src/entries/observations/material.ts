@@ -10,6 +10,8 @@ export const material = {
     { id: 'chipboard', word: 'Chipboard or fibreboard' },
     { id: 'hardwood', word: 'Hardwood' },
     { id: 'foam', word: 'Foam core' },
+    { id: 'metal', word: 'Metal or foil', line: 'a meter shows nothing of wood through it' },
+    { id: 'no-wood', word: 'No wood at all', line: 'as in a moulded shell' },
     { id: 'not-known', word: 'Not known' },
   ],
   optional: true,

@@ -2,6 +2,7 @@ import { defineKind, type Fields } from '../../../terms';
 import { line, reading } from '../../line';
 import { span } from '../../span';
 import { dryReference, dryWords } from '../dry-reference';
+import { meter, meterWords, surface, surfaceWords } from '../meter-used';
 
 const fields = {
   reading: {
@@ -11,7 +12,9 @@ const fields = {
     quantity: 'relative-scale',
     limits: span('relative-scale', 'points', 0, 100),
   },
+  surface,
   dry_reference: dryReference,
+  meter,
 } as const satisfies Fields;
 
 export const moistureRelative = defineKind()({
@@ -26,5 +29,6 @@ export const moistureRelative = defineKind()({
   repeatable: false,
   fields,
   fold: { mode: 'latest' },
-  line: (body, preferences) => line(`${reading(body.reading, 'relative-scale', preferences)} on the meter’s scale`, dryWords(body.dry_reference)),
+  line: (body, preferences) =>
+    line(`${reading(body.reading, 'relative-scale', preferences)} on the meter’s scale`, surfaceWords(body.surface), dryWords(body.dry_reference), meterWords(body.meter)),
 });

@@ -1,6 +1,6 @@
 import { defineKind, type Fields, type Side, type Station } from '../../../terms';
 import { line, readingIf, wordIn, wordsOf } from '../../line';
-import { span } from '../../span';
+import { ANY_TEMPERATURE, span } from '../../span';
 import { SOUND, verdict, WHEN_WRONG } from '../verdict';
 
 const signs = [
@@ -21,10 +21,23 @@ const warmth = [
   { id: 'not-known', word: 'Not known' },
 ] as const;
 
+/** From a frosty morning to dark paint in full sun. */
+const USUAL_SKIN = span('temperature', 'c', -35, 85);
+
 const fields = {
   verdict,
   signs: { type: 'many', label: 'What you found', options: signs, optional: true, showIf: WHEN_WRONG },
   warmth: { type: 'choice', label: 'The skin was', options: warmth, optional: true, showIf: { field: 'signs', in: ['ripple', 'bubble', 'moves-under-hand'] } },
+  skin_temperature: {
+    type: 'number',
+    label: 'Temperature of the skin',
+    meaning: 'A bubble grows in the sun: outlines are compared at temperatures that are alike.',
+    quantity: 'temperature',
+    limits: ANY_TEMPERATURE,
+    usual: USUAL_SKIN,
+    optional: true,
+    showIf: WHEN_WRONG,
+  },
   across: { type: 'number', label: 'Widest extent', quantity: 'length', units: { us: 'in', metric: 'cm' }, limits: span('length', 'm', 0, 20), optional: true, showIf: WHEN_WRONG },
 } as const satisfies Fields;
 
@@ -50,5 +63,6 @@ export const skinCondition = defineKind()({
       body.verdict === 'sound' ? 'flat and firm' : (wordsOf(signs, body.signs) ?? 'something wrong'),
       readingIf('', body.across, 'length', preferences, ' across'),
       body.warmth === undefined ? undefined : wordIn(warmth, body.warmth) && `skin ${wordIn(warmth, body.warmth)}`,
+      readingIf('at ', body.skin_temperature, 'temperature', preferences),
     ),
 });

@@ -3,6 +3,7 @@ import { line, reading, readingIf, wordIn } from '../../line';
 import { ANY_TEMPERATURE, span, USUAL_OUTDOORS } from '../../span';
 import { dryReference, dryWords } from '../dry-reference';
 import { material } from '../material';
+import { meter, meterWords, surface, surfaceWords } from '../meter-used';
 
 const fields = {
   reading: {
@@ -16,7 +17,9 @@ const fields = {
   },
   wood_temperature: { type: 'number', label: 'Wood temperature', quantity: 'temperature', limits: ANY_TEMPERATURE, usual: USUAL_OUTDOORS, optional: true },
   material,
+  surface,
   dry_reference: dryReference,
+  meter,
 } as const satisfies Fields;
 
 export const woodMoisturePin = defineKind()({
@@ -37,6 +40,8 @@ export const woodMoisturePin = defineKind()({
       `${reading(body.reading, 'moisture-content', preferences)} by pin meter`,
       readingIf('wood ', body.wood_temperature, 'temperature', preferences),
       wordIn(material.options, body.material),
+      surfaceWords(body.surface),
       dryWords(body.dry_reference),
+      meterWords(body.meter),
     ),
 });

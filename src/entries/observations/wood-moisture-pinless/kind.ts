@@ -3,6 +3,7 @@ import { line, reading, wordIn } from '../../line';
 import { span } from '../../span';
 import { dryReference, dryWords } from '../dry-reference';
 import { material } from '../material';
+import { meter, meterWords, surface, surfaceWords } from '../meter-used';
 
 const fields = {
   reading: {
@@ -14,7 +15,9 @@ const fields = {
     usual: span('moisture-content', 'percent', 3, 60),
   },
   material,
+  surface,
   dry_reference: dryReference,
+  meter,
 } as const satisfies Fields;
 
 export const woodMoisturePinless = defineKind()({
@@ -30,5 +33,11 @@ export const woodMoisturePinless = defineKind()({
   fields,
   fold: { mode: 'latest' },
   line: (body, preferences) =>
-    line(`${reading(body.reading, 'moisture-content', preferences)} by pinless meter`, wordIn(material.options, body.material), dryWords(body.dry_reference)),
+    line(
+      `${reading(body.reading, 'moisture-content', preferences)} by pinless meter`,
+      wordIn(material.options, body.material),
+      surfaceWords(body.surface),
+      dryWords(body.dry_reference),
+      meterWords(body.meter),
+    ),
 });
