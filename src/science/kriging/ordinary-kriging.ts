@@ -22,6 +22,9 @@ export type Kriging = {
 /** Square of the distance, in ranges, below which a target stands on a reading: a billionth of the range. */
 const SAME = 1e-18;
 
+/** Targets worked side by side: the sums of one do not wait for those of the other, and the factor is read once for all. */
+const LANES = 4;
+
 /** Works targets through one factored system; keeps its own scratch, so that a grid allocates nothing for each of its points. */
 const worker = (f: Factored) => {
   const n = f.samples.length;
@@ -30,52 +33,75 @@ const worker = (f: Factored) => {
   const u = unfold(f.variogram);
   const covariance = covarianceOfSquare(f.variogram);
   const sill = f.variogram.nugget + f.variogram.partial_sill;
-  const c = new Float64Array(n);
+  /** Reading i of lane l stands at `LANES * i + l`. */
+  const c = new Float64Array(LANES * n);
+  const guess = new Float64Array(LANES);
+  const left = new Float64Array(LANES);
+  const on = new Int32Array(LANES);
 
-  /** Covariances with the readings into `c`; the index of the reading the target stands on, or −1. */
-  const reach = (x: number, y: number): number => {
+  /** Covariances of one target with the readings; what it takes of each at once, and the reading it stands on, or −1. */
+  const reach = (x: number, y: number, lane: number): void => {
     if (!Number.isFinite(x) || !Number.isFinite(y)) throw new RangeError(`no place: ${x}, ${y}`);
     const ta = u.ax * x + u.ay * y;
     const tb = u.bx * x + u.by * y;
-    let on = -1;
+    let g = f.mean;
+    let rest = 1;
+    on[lane] = -1;
     for (let i = 0; i < n; i++) {
       const da = ta - (a[i] as number);
       const db = tb - (b[i] as number);
       const square = da * da + db * db;
-      if (square < SAME) on = i;
-      c[i] = covariance(square);
+      if (square < SAME) on[lane] = i;
+      const k = covariance(square);
+      c[LANES * i + lane] = k;
+      g += (dual[i] as number) * k;
+      rest -= (ones[i] as number) * k;
     }
-    return on;
+    guess[lane] = g;
+    left[lane] = rest;
   };
 
-  const into = (x: number, y: number, estimate: Float64Array, variance: Float64Array, k: number): void => {
-    const on = reach(x, y);
-    if (on >= 0) {
-      estimate[k] = f.samples[on]?.value ?? 0;
-      variance[k] = 0;
-      return;
-    }
-    let guess = f.mean;
-    let left = 1;
-    for (let i = 0; i < n; i++) {
-      guess += (dual[i] as number) * (c[i] as number);
-      left -= (ones[i] as number) * (c[i] as number);
-    }
-    let known = 0;
+  /** Works out what `reach` was called for, and writes the first `count` lanes from `k` on. */
+  const write = (estimate: Float64Array, variance: Float64Array, k: number, count: number): void => {
+    const known = [0, 0, 0, 0] as [number, number, number, number];
+    // What an earlier block left in idle lanes would grow with every pass.
+    for (let lane = count; lane < LANES; lane++) for (let i = lane; i < c.length; i += LANES) c[i] = 0;
     for (let i = 0, r = 0; i < n; i++) {
-      let sum = c[i] as number;
-      for (let j = 0; j < i; j++, r++) sum -= (rows[r] as number) * (c[j] as number);
-      sum *= rows[r] as number;
-      r++;
-      c[i] = sum;
-      known += sum * sum;
+      const at = LANES * i;
+      let s0 = c[at] as number;
+      let s1 = c[at + 1] as number;
+      let s2 = c[at + 2] as number;
+      let s3 = c[at + 3] as number;
+      for (let j = 0; j < at; j += LANES, r++) {
+        const l = rows[r] as number;
+        s0 -= l * (c[j] as number);
+        s1 -= l * (c[j + 1] as number);
+        s2 -= l * (c[j + 2] as number);
+        s3 -= l * (c[j + 3] as number);
+      }
+      const d = rows[r++] as number;
+      s0 *= d;
+      s1 *= d;
+      s2 *= d;
+      s3 *= d;
+      c[at] = s0;
+      c[at + 1] = s1;
+      c[at + 2] = s2;
+      c[at + 3] = s3;
+      known[0] += s0 * s0;
+      known[1] += s1 * s1;
+      known[2] += s2 * s2;
+      known[3] += s3 * s3;
     }
-    estimate[k] = guess;
-    // Never below zero but for the last binary digit.
-    variance[k] = Math.max(0, sill - known + (left * left) / f.of_ones);
+    for (let lane = 0; lane < count; lane++) {
+      const reading = f.samples[on[lane] as number];
+      estimate[k + lane] = reading ? reading.value : (guess[lane] as number);
+      // Never below zero but for the last binary digit.
+      variance[k + lane] = reading ? 0 : Math.max(0, sill - (known[lane] ?? 0) + (left[lane] as number) ** 2 / f.of_ones);
+    }
   };
 
-  return { n, c, reach, into };
+  return { reach, write, standsOn: (): number => on[0] as number, covariances: (): Float64Array => Float64Array.from({ length: n }, (_, i) => c[LANES * i] as number) };
 };
 
 /**
@@ -97,20 +123,28 @@ export const kriging = (given: readonly Sample[], variogram: Variogram): Result<
   const w = worker(f);
   const at = (x: number, y: number): Estimate => {
     const [estimate, variance] = [new Float64Array(1), new Float64Array(1)];
-    w.into(x, y, estimate, variance, 0);
+    w.reach(x, y, 0);
+    w.write(estimate, variance, 0, 1);
     return { estimate: estimate[0] ?? 0, variance: variance[0] ?? 0 };
   };
   const grid = (xs: readonly number[], ys: readonly number[]): EstimateGrid => {
-    const estimate = new Float64Array(xs.length * ys.length);
-    const variance = new Float64Array(xs.length * ys.length);
+    const all = xs.length * ys.length;
+    const estimate = new Float64Array(all);
+    const variance = new Float64Array(all);
     let k = 0;
-    for (const y of ys) for (const x of xs) w.into(x, y, estimate, variance, k++);
+    for (const y of ys)
+      for (const x of xs) {
+        w.reach(x, y, k % LANES);
+        k++;
+        if (k % LANES === 0 || k === all) w.write(estimate, variance, k - 1 - ((k - 1) % LANES), ((k - 1) % LANES) + 1);
+      }
     return { estimate, variance };
   };
   const weights: Kriging['weights'] = (x, y) => {
-    const on = w.reach(x, y);
+    w.reach(x, y, 0);
+    const on = w.standsOn();
     if (on >= 0) return { weights: f.samples.map((_, i) => (i === on ? 1 : 0)), lagrange: 0 };
-    const k = solve(f.triangle, w.c.slice());
+    const k = solve(f.triangle, w.covariances());
     const lagrange = (1 - k.reduce((sum, s) => sum + s, 0)) / f.of_ones;
     return { weights: [...k].map((s, i) => s + lagrange * (f.ones[i] ?? 0)), lagrange: Math.abs(lagrange) };
   };
