@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { measureAgreement, readRows } from './agreement';
 import { agreements, agreementTable } from './agreements';
-import { compareCase, toleranceOf } from './case-agreements';
+import { caseFiles, compareCase, toleranceOf } from './case-agreements';
 import { caseRuns } from './case-runs';
 
 /**
@@ -19,7 +19,7 @@ describe('agreement with what others published', () => {
   }
 
   it('compares every case that was copied, each through a run of its own quantity', () => {
-    const files = ['air', 'ladder', 'sealant', 'tyre', 'wood'].flatMap((topic) => readRows(`src/worksheets/cases/${topic}.jsonl`));
+    const files = caseFiles.flatMap(readRows);
     expect(files.filter((c) => caseRuns[String(c.quantity)] === undefined)).toEqual([]);
     expect(new Set(files.map((c) => c.id)).size).toBe(files.length);
     const used = new Set(files.map((c) => c.quantity));
@@ -50,6 +50,9 @@ describe('the measurer bites', () => {
     expect(toleranceOf('volume ±0.5 %; packages exact', 'volume_mL', 2000)).toBeCloseTo(10, 12);
     expect(toleranceOf('volume ±0.5 %; packages exact', 'packages', 9)).toBeCloseTo(9e-9, 15);
     expect(toleranceOf('±5 lb (sidewall prints 2830)', 'max_load_lb', 2833)).toBe(5);
+    expect(toleranceOf('±0.05 (estimate), ±0.005 (variance)', 'kriging_variance', 9)).toBe(0.005);
+    expect(toleranceOf('±0.05 (estimate), ±0.005 (variance)', 'estimate', 593)).toBe(0.05);
+    expect(toleranceOf('S exact; tau ±0.00001; p ±0.1 %', 'tau', 1)).toBe(0.00001);
     expect(() => toleranceOf('about right', 'p', 1)).toThrow();
   });
 });

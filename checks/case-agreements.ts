@@ -10,33 +10,53 @@ const CASES: Readonly<Record<string, number>> = {
   'src/worksheets/cases/wood.jsonl': 31,
 };
 
+export const caseFiles: readonly string[] = Object.keys(CASES);
+
 /** Exact, but for what is lost in the last binary digit. */
 const EXACT = 1e-9;
 
+/** The part of the words that speaks of this value: `volume ±0.5 %` names it in front, `±0.005 (variance)` behind. */
+const clauseFor = (words: string, key: string): string => {
+  const front = words.split(';').find((c) => key.startsWith(c.trim().split(' ')[0] || ';'));
+  const behind = words.split(/[;,]\s/).find((c) => key.includes(/\((\w+)\)/.exec(c)?.[1] ?? ';'));
+  return front ?? behind ?? words;
+};
+
 /** `±0.1`, `±0.03 %`, `exact`; `volume ±0.5 %; packages exact` speaks of each expected value by name. */
 export const toleranceOf = (words: string, key: string, expected: number): number => {
-  const clause = words.split(';').find((c) => c.trim().split(' ')[0] !== undefined && key.startsWith(c.trim().split(' ')[0] ?? '')) ?? words;
+  const clause = clauseFor(words, key);
   if (/\bexact\b/.test(clause)) return EXACT * Math.max(1, Math.abs(expected));
   const found = /±\s*([\d.]+)\s*(%?)/.exec(clause);
   if (found === null) throw new Error(`no tolerance in “${words}”`);
   return found[2] === '%' ? (Number(found[1]) / 100) * Math.abs(expected) : Number(found[1]);
 };
 
-/** Every expected value of a case beside what its worksheet gives. Words, lists and yes-or-no are compared as text. */
+const isFigures = (value: unknown): value is readonly number[] => Array.isArray(value) && value.length > 0 && value.every((n) => typeof n === 'number');
+
+/** Every expected value of a case beside what its worksheet gives, lists figure by figure. Words, other lists and yes-or-no are compared as text. */
 export const compareCase = (c: PublishedRow): readonly AgreementRow[] => {
   const expected = c.expected as Values;
   const run = caseRuns[String(c.quantity)];
   const got = run?.(c.inputs as Values, expected) ?? {};
-  return Object.entries(expected).map(([key, value]) => {
+  const one = (label: string, key: string, value: number, answer: unknown): AgreementRow => ({
+    label,
+    expected: value,
+    got: typeof answer === 'number' ? answer : 'nothing',
+    tolerance: toleranceOf(String(c.tolerance), key, value),
+  });
+  return Object.entries(expected).flatMap(([key, value]) => {
     const label = `${c.id} ${key}`;
-    if (typeof value !== 'number') return { label, expected: JSON.stringify(value), got: JSON.stringify(got[key]) ?? 'nothing' };
     const answer = got[key];
-    return { label, expected: value, got: typeof answer === 'number' ? answer : 'nothing', tolerance: toleranceOf(String(c.tolerance), key, value) };
+    if (typeof value === 'number') return [one(label, key, value, answer)];
+    // A list of another length is wrong as a whole.
+    if (isFigures(value) && isFigures(answer) && answer.length === value.length) return value.map((n, i) => one(`${label} ${i + 1}`, key, n, answer[i]));
+    return [{ label, expected: JSON.stringify(value), got: JSON.stringify(answer) ?? 'nothing' }];
   });
 };
 
 /** How many values the cases of one file hold in all. */
-const values = (rows: readonly PublishedRow[]): number => rows.reduce((sum, c) => sum + Object.keys(c.expected as Values).length, 0);
+const values = (rows: readonly PublishedRow[]): number =>
+  rows.reduce((sum, c) => sum + Object.values(c.expected as Values).reduce((n: number, v) => n + (isFigures(v) ? v.length : 1), 0), 0);
 
 /** Cases of one file, as one line of the table; each case keeps its own tolerance and its own source. */
 export const caseAgreements: readonly Agreement[] = Object.entries(CASES).map(([table, cases]) => {

@@ -1,6 +1,6 @@
 import type { AnyWorksheet, Input, Output, Source } from '../src/terms';
 import { showIn, unitOf } from '../src/units';
-import { evaluate, keysFor, worksheets } from '../src/worksheets';
+import { evaluate, howMany, keysFor, worksheets } from '../src/worksheets';
 
 const STATUS: Readonly<Record<Source['status'], string>> = { seen: 'read', practice: 'common practice', memory: 'from memory', own: 'our own' };
 
@@ -9,18 +9,18 @@ const limitsOf = (input: Input): string => {
   if (input.type === 'text') return `text, such as \`${input.example}\``;
   const { least, most } = input.limits;
   const show = (si: number | undefined): string => (si === undefined ? '…' : showIn(si, input.quantity, input.unit));
-  return `${show(least)} to ${show(most)}`;
+  return `${input.type === 'numbers' ? `${howMany(input)}, each ` : ''}${show(least)} to ${show(most)}`;
 };
 
 const inputLine = (key: string, input: Input): string => {
   const others = keysFor(key, input).filter((k) => k !== key);
-  const usual = input.otherwise === undefined ? '' : ` Left out: ${input.otherwise}.`;
+  const usual = input.otherwise === undefined ? '' : ` Left out: ${String(input.otherwise)}.`;
   const units = others.length === 0 ? '' : ` Also ${others.map((k) => `\`${k}\``).join(', ')}.`;
   return `| \`${key}\` | ${input.meaning.replaceAll('|', '∣')}.${usual}${units} | ${limitsOf(input)} |`;
 };
 
 const outputLine = (key: string, output: Output): string =>
-  `| \`${key}\` | ${output.meaning} | ${output.type === 'number' ? unitOf(output.quantity, output.unit).symbol || 'a number' : 'words'} |`;
+  `| \`${key}\` | ${output.meaning} | ${output.type === 'text' ? 'words' : `${output.type === 'numbers' ? 'a list, ' : ''}${unitOf(output.quantity, output.unit).symbol || 'a number'}`} |`;
 
 const sourceLine = ({ status, text, address }: Source): string => `- ${text}${status === 'memory' ? '' : ` (${STATUS[status]})`}${address === undefined ? '' : `, <${address}>`}`;
 
@@ -49,7 +49,7 @@ const section = (w: AnyWorksheet): string => {
     ...remarks.map((r) => `- ${r}`),
     '',
     `Gives ${Object.entries(result)
-      .map(([k, v]) => `\`${k}\` ${v}`)
+      .map(([k, v]) => `\`${k}\` ${typeof v === 'object' ? v.join('; ') : v}`)
       .join(', ')}.`,
     '',
     'Where it holds:',

@@ -1,4 +1,4 @@
-import type { EntryId, Place, Source, StationId, Urgency, Who } from '../terms';
+import type { EntryId, Place, Source, StationId, Urgency, Who, WorksheetValue } from '../terms';
 import type { CivilDay } from '../units';
 
 /** One reason of a finding: a sentence, the entries it rests on, where the rule comes from, and the worksheet behind its figure. */
@@ -6,7 +6,7 @@ export type Because = {
   readonly text: string;
   readonly entries: readonly EntryId[];
   readonly source: Source;
-  readonly worksheet?: { readonly id: string; readonly inputs: Readonly<Record<string, number | string>> };
+  readonly worksheet?: { readonly id: string; readonly inputs: Readonly<Record<string, WorksheetValue>> };
 };
 
 /**

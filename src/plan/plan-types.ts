@@ -1,9 +1,9 @@
-import type { EntryId, Source, StationId, Urgency, Who } from '../terms';
+import type { EntryId, Source, StationId, Urgency, Who, WorksheetValue } from '../terms';
 import type { CivilDay } from '../units';
 import type { Because, Finding } from './finding';
 
 /** A figure with the worksheet and inputs it came from. */
-export type Worked = { readonly worksheet: string; readonly inputs: Readonly<Record<string, number | string>> };
+export type Worked = { readonly worksheet: string; readonly inputs: Readonly<Record<string, WorksheetValue>> };
 
 export type Material = {
   /** `lap-sealant-self-levelling`, `butyl-tape`, `cleaner` … a generic kind of product, never a brand. */

@@ -4,3 +4,4 @@ export * from './quantities';
 export * from './refusal';
 export * from './time';
 export * from './typed';
+export * from './typed-list';

@@ -36,7 +36,14 @@ export type QuantityId =
   | 'duration'
   | 'months'
   | 'speed'
-  | 'count';
+  | 'count'
+  | 'number'
+  | 'small-mass'
+  | 'moisture-rate'
+  | 'diffusivity'
+  | 'rain-rate'
+  | 'density'
+  | 'information';
 
 export type Quantity = {
   readonly id: QuantityId;
@@ -52,6 +59,7 @@ const FOOT = 12 * INCH;
 /** Pound-force per square inch: 0.45359237 kg × 9.80665 m/s² / (0.0254 m)². Exact by definition. */
 const PSI = (0.45359237 * 9.80665) / (INCH * INCH);
 const POUND = 0.45359237;
+const DAY = 86400;
 const CELSIUS_ZERO = 273.15;
 const FAHRENHEIT_STEP = 5 / 9;
 
@@ -243,6 +251,58 @@ export const quantities: Readonly<Record<QuantityId, Quantity>> = {
     units: [one('count', '', 0)],
     usual: { us: 'count', metric: 'count' },
   },
+  number: {
+    id: 'number',
+    meaning: 'a plain number with no unit',
+    si: '1',
+    units: [one('number', '', 2)],
+    usual: { us: 'number', metric: 'number' },
+  },
+  'small-mass': {
+    id: 'small-mass',
+    meaning: 'the mass of a sample on a kitchen or letter balance',
+    si: 'kg',
+    units: [
+      { id: 'g', symbol: 'g', scale: 0.001, decimals: 1 },
+      { id: 'oz', symbol: 'oz', scale: POUND / 16, decimals: 2 },
+    ],
+    usual: { us: 'oz', metric: 'g' },
+  },
+  'moisture-rate': {
+    id: 'moisture-rate',
+    meaning: 'a change of moisture content in time',
+    si: 'kg/kg a second',
+    units: [
+      { id: 'percentday', symbol: '% a day', scale: 0.01 / DAY, decimals: 2 },
+      { id: 'percentweek', symbol: '% a week', scale: 0.01 / (7 * DAY), decimals: 1 },
+    ],
+    usual: { us: 'percentday', metric: 'percentday' },
+  },
+  diffusivity: {
+    id: 'diffusivity',
+    meaning: 'how fast moisture spreads through a material',
+    si: 'm²/s',
+    units: [
+      { id: 'mm2day', symbol: 'mm² a day', scale: 1e-6 / DAY, decimals: 1 },
+      { id: 'in2day', symbol: 'in² a day', scale: (INCH * INCH) / DAY, decimals: 3 },
+      one('m2s', 'm²/s', 12),
+    ],
+    usual: { us: 'in2day', metric: 'mm2day' },
+  },
+  'rain-rate': {
+    id: 'rain-rate',
+    meaning: 'a depth of water in a time: rain, or spray on a wall',
+    si: 'm/s',
+    units: [
+      { id: 'mmh', symbol: 'mm/h', scale: 0.001 / 3600, decimals: 1 },
+      { id: 'inh', symbol: 'in/h', scale: INCH / 3600, decimals: 2 },
+      { id: 'lm2min', symbol: 'L/(m² min)', scale: 0.001 / 60, decimals: 2 },
+      { id: 'galft2h', symbol: 'gal/(ft² h)', scale: (231 * INCH ** 3) / (FOOT * FOOT) / 3600, decimals: 2 },
+    ],
+    usual: { us: 'inh', metric: 'mmh' },
+  },
+  density: { id: 'density', meaning: 'mass in a volume', si: 'kg/m³', units: [one('kgm3', 'kg/m³', 3)], usual: { us: 'kgm3', metric: 'kgm3' } },
+  information: { id: 'information', meaning: 'what an answer is expected to tell', si: 'bit', units: [one('bit', 'bit', 2)], usual: { us: 'bit', metric: 'bit' } },
 };
 
 /** The unit of a quantity by its id. Throws when the pair does not exist: that is our own mistake, not a person's. */

@@ -1,14 +1,15 @@
-import type { AnyWorksheet, Input, Inputs, Outcome, Output, Source, Step } from '../terms';
-import { accept, fromSi, outsideLimits, quantities, type Refusal, type Result, readQuantity, showIn, toSi } from '../units';
+import type { AnyWorksheet, Input, Inputs, Outcome, Output, Source, Step, WorksheetValue } from '../terms';
+import { accept, fromSi, quantities, type Refusal, type Result } from '../units';
 import { type Key, keyOf } from './keys';
+import { missing, readInput, received, usualValue } from './read-input';
 
 /** A worksheet worked through, ready for JSON: keys end in their units, numbers are rounded to what their source is worth. */
 export type Evaluation = {
   readonly id: string;
   readonly title: string;
   /** What was given, under the keys it was given in; left-out inputs with their usual value. */
-  readonly inputs: Readonly<Record<string, number | string>>;
-  readonly result: Readonly<Record<string, number | string>>;
+  readonly inputs: Readonly<Record<string, WorksheetValue>>;
+  readonly result: Readonly<Record<string, WorksheetValue>>;
   readonly working: readonly Step[];
   readonly sources: readonly Source[];
   readonly cautions: readonly string[];
@@ -18,78 +19,13 @@ export type Evaluation = {
 
 /** A worksheet worked through in SI, unrounded, for those who reckon on. */
 export type Worked = {
-  readonly given: Readonly<Record<string, number | string>>;
-  readonly inputs: Readonly<Record<string, number | string>>;
+  readonly given: Readonly<Record<string, WorksheetValue>>;
+  readonly inputs: Readonly<Record<string, WorksheetValue>>;
   readonly usual: readonly Step[];
   readonly outcome: Outcome<string>;
 };
 
-type Got = { readonly key: string; readonly shown: number | string; readonly si: number | string };
-
-const received = (value: unknown): string => (value === undefined ? 'nothing' : typeof value === 'string' ? `“${value}”` : (JSON.stringify(value) ?? typeof value));
-
-const wrongType = (key: string, expected: string, value: unknown): Refusal => ({
-  code: 'wrong-type',
-  path: key,
-  expected,
-  received: received(value),
-  sentence: `${key} must be ${expected}, but ${received(value)} came.`,
-});
-
-const readNumber = (key: Key, input: Extract<Input, { type: 'number' }>, value: unknown): Result<Got> => {
-  if (typeof value === 'string') {
-    const typed = readQuantity(value, input.quantity, key.unit, input.limits, key.given);
-    return typed.ok ? accept({ key: key.given, shown: Number(value.replace(',', '.')) || fromSi(typed.value.si, input.quantity, key.unit), si: typed.value.si }) : typed;
-  }
-  if (typeof value !== 'number' || !Number.isFinite(value)) return { ok: false, refusals: [wrongType(key.given, `a number in ${key.unit}`, value)] };
-  const si = toSi(value, input.quantity, key.unit);
-  const outside = outsideLimits(si, input.quantity, key.unit, input.limits, key.given, String(value));
-  return outside ? { ok: false, refusals: [outside] } : accept({ key: key.given, shown: value + 0, si });
-};
-
-const readOne = (key: Key, input: Input, value: unknown): Result<Got> => {
-  if (input.type === 'number') return readNumber(key, input, value);
-  if (typeof value !== 'string')
-    return { ok: false, refusals: [wrongType(key.given, input.type === 'word' ? `one of ${input.words.join(', ')}` : `text, such as “${input.example}”`, value)] };
-  if (input.type === 'word' && !input.words.includes(value))
-    return {
-      ok: false,
-      refusals: [
-        {
-          code: 'unknown-word',
-          path: key.given,
-          expected: `one of ${input.words.join(', ')}`,
-          received: received(value),
-          sentence: `${received(value)} is not known here. Choose one of ${input.words.join(', ')}.`,
-        },
-      ],
-    };
-  if (value.trim() === '')
-    return { ok: false, refusals: [{ code: 'missing', path: key.given, expected: input.meaning, received: 'nothing', sentence: `${key.given} is empty: ${input.meaning}.` }] };
-  return accept({ key: key.given, shown: value, si: value });
-};
-
-/** The usual value of an input that was left out, and a line of working that says so. */
-const usualValue = (declared: string, input: Input): { readonly got: Got; readonly step: Step } | undefined => {
-  if (input.otherwise === undefined) return undefined;
-  const si = input.type === 'number' ? toSi(input.otherwise, input.quantity, input.unit) : input.otherwise;
-  const gives = input.type === 'number' ? showIn(toSi(input.otherwise, input.quantity, input.unit), input.quantity, input.unit) : input.otherwise;
-  return {
-    got: { key: declared, shown: input.otherwise, si },
-    step: { what: `Not given, so the usual value is taken: ${input.meaning}`, formula: declared, numbers: String(input.otherwise), gives },
-  };
-};
-
-const missing = (declared: string, input: Input): Refusal => ({
-  code: 'missing',
-  path: declared,
-  expected:
-    input.type === 'number' ? `a number in ${input.unit}: ${input.meaning}` : input.type === 'word' ? `one of ${input.words.join(', ')}` : `text, such as “${input.example}”`,
-  received: 'nothing',
-  sentence: `${declared} is missing: ${input.meaning}.`,
-});
-
-type Gathered = { readonly given: Record<string, number | string>; readonly inputs: Record<string, number | string>; readonly usual: Step[]; readonly refusals: Refusal[] };
+type Gathered = { readonly given: Record<string, WorksheetValue>; readonly inputs: Record<string, WorksheetValue>; readonly usual: Step[]; readonly refusals: Refusal[] };
 
 const gather = (inputs: Inputs, raw: Readonly<Record<string, unknown>>): Gathered => {
   const out: Gathered = { given: {}, inputs: {}, usual: [], refusals: [] };
@@ -125,7 +61,7 @@ const gather = (inputs: Inputs, raw: Readonly<Record<string, unknown>>): Gathere
       }
       continue;
     }
-    const read = readOne(first, input, raw[first.given]);
+    const read = readInput(first, input, raw[first.given]);
     if (!read.ok) out.refusals.push(...read.refusals);
     else {
       out.given[declared] = read.value.si;
@@ -135,9 +71,16 @@ const gather = (inputs: Inputs, raw: Readonly<Record<string, unknown>>): Gathere
   return out;
 };
 
+/** `times[3]` is the fourth figure of `times`. */
+const ITEM = /^([^[]*)(\[\d+\])?$/;
+
 /** A law names its parameter, a worksheet's key adds the unit: the refusal is told under the key that was given. */
-const underKeys = (refusals: readonly Refusal[], inputs: Readonly<Record<string, number | string>>): readonly Refusal[] =>
-  refusals.map((r) => ({ ...r, path: Object.hasOwn(inputs, r.path) ? r.path : (Object.keys(inputs).find((k) => k.startsWith(`${r.path}_`)) ?? r.path) }));
+const underKeys = (refusals: readonly Refusal[], inputs: Readonly<Record<string, WorksheetValue>>): readonly Refusal[] =>
+  refusals.map((r) => {
+    const [, name = r.path, item = ''] = ITEM.exec(r.path) ?? [];
+    const key = Object.hasOwn(inputs, name) ? name : (Object.keys(inputs).find((k) => k.startsWith(`${name}_`)) ?? name);
+    return { ...r, path: `${key}${item}` };
+  });
 
 /**
  * Works a worksheet through in SI.
@@ -173,8 +116,11 @@ const rounded = (n: number, decimals: number): number => {
 };
 
 /** One result as it leaves the house: in the unit of its key, rounded to its decimals. The only place where results are rounded. */
-export const resultOut = (value: number | string, output: Output): number | string =>
-  typeof value === 'number' && output.type === 'number' ? rounded(fromSi(value, output.quantity, output.unit), output.decimals) : value;
+export const resultOut = (value: WorksheetValue, output: Output): WorksheetValue => {
+  if (output.type === 'text' || typeof value === 'string') return value;
+  const out = (n: number): number => rounded(fromSi(n, output.quantity, output.unit), output.decimals);
+  return typeof value === 'number' ? out(value) : value.map(out);
+};
 
 /**
  * Works a worksheet through and makes it ready for JSON: the command line, the page behind a figure and the docs show this.
@@ -203,4 +149,4 @@ export const evaluate = (worksheet: AnyWorksheet, raw: unknown): Result<Evaluati
 
 /** Every unit a number input may be given in, as keys: `dry_bulb_c`, `dry_bulb_f`, `dry_bulb_k`. */
 export const keysFor = (declared: string, input: Input): readonly string[] =>
-  input.type === 'number' ? quantities[input.quantity].units.map((u) => `${declared.slice(0, -input.unit.length)}${u.id}`) : [declared];
+  input.type === 'number' || input.type === 'numbers' ? quantities[input.quantity].units.map((u) => `${declared.slice(0, -input.unit.length)}${u.id}`) : [declared];

@@ -16,6 +16,7 @@ import { tyreSize } from './tyre-size';
 import { woodEquilibriumMoisture } from './wood-equilibrium-moisture';
 
 export { type Evaluation, evaluate, keysFor, type Worked, work } from './evaluate';
+export { howMany } from './read-input';
 
 /** Every calculation of the house, each declared once. The command line, the page behind a figure and the docs read this list. */
 export const worksheets: readonly AnyWorksheet[] = [

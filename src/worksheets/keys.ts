@@ -7,7 +7,7 @@ export type Key = { readonly given: string; readonly declared: string; readonly 
 /** Finds the input that a key means; undefined when this worksheet has none. */
 export const keyOf = (inputs: Inputs, given: string): Key | undefined => {
   for (const [declared, input] of Object.entries(inputs)) {
-    if (input.type !== 'number') {
+    if (input.type !== 'number' && input.type !== 'numbers') {
       if (given === declared) return { given, declared, unit: '' };
       continue;
     }

@@ -19,17 +19,25 @@ const TEXTS: Readonly<Record<string, readonly string[]>> = {
   service_description: ['117/112N', '121', '135', '155K', '30'],
 };
 
+const anyFigure = ({ limits, quantity, unit }: Extract<Input, { type: 'number' | 'numbers' }>): fc.Arbitrary<number> =>
+  fc.double({ min: limits.least ?? -1e6, max: limits.most ?? 1e6, noNaN: true }).map((si) => fromSi(si, quantity, unit));
+
 /** Any input a person may give: within limits, or left out where that is allowed. */
-const anyInput = ([key, input]: readonly [string, Input]): fc.Arbitrary<unknown> => {
+const anyInput = ([key, input]: readonly [string, Input], length: number): fc.Arbitrary<unknown> => {
+  if (input.type === 'numbers') {
+    const n = Math.min(Math.max(length, input.least), input.most);
+    const list = fc.array(anyFigure(input), { minLength: n, maxLength: n });
+    return input.otherwise === undefined ? list : fc.option(list, { nil: undefined });
+  }
   const given: fc.Arbitrary<unknown> =
-    input.type === 'word'
-      ? fc.constantFrom(...input.words)
-      : input.type === 'text'
-        ? fc.constantFrom(...(TEXTS[key] ?? [input.example]))
-        : fc.double({ min: input.limits.least ?? -1e6, max: input.limits.most ?? 1e6, noNaN: true }).map((si) => fromSi(si, input.quantity, input.unit));
+    input.type === 'word' ? fc.constantFrom(...input.words) : input.type === 'text' ? fc.constantFrom(...(TEXTS[key] ?? [input.example])) : anyFigure(input);
   return input.otherwise === undefined ? given : fc.option(given, { nil: undefined });
 };
-const anyInputs = (w: AnyWorksheet): fc.Arbitrary<Readonly<Record<string, unknown>>> => fc.record(Object.fromEntries(inputsOf(w).map((entry) => [entry[0], anyInput(entry)])));
+/** Lists that belong together are of one length, or every answer would be a refusal; sometimes they are not. */
+const anyInputs = (w: AnyWorksheet): fc.Arbitrary<Readonly<Record<string, unknown>>> =>
+  fc
+    .tuple(fc.nat({ max: 12 }), fc.nat({ max: 9 }))
+    .chain(([length, odd]) => fc.record(Object.fromEntries(inputsOf(w).map((entry, i) => [entry[0], anyInput(entry, odd === i ? length + 1 : length)]))));
 
 describe.each(worksheets.map((w) => [w.id, w] as const))('%s', (id, worksheet) => {
   it('is found by its id, and says where it comes from and where it holds', () => {
@@ -44,7 +52,7 @@ describe.each(worksheets.map((w) => [w.id, w] as const))('%s', (id, worksheet) =
 
   it('has keys that end in their units', () => {
     for (const [key, field] of [...inputsOf(worksheet), ...outputsOf(worksheet)]) {
-      if (field.type !== 'number') continue;
+      if (field.type !== 'number' && field.type !== 'numbers') continue;
       expect(key.endsWith(`_${field.unit}`), key).toBe(true);
       expect(
         quantities[field.quantity].units.some((u) => u.id === field.unit),
@@ -73,15 +81,15 @@ describe.each(worksheets.map((w) => [w.id, w] as const))('%s', (id, worksheet) =
           expect(evaluated.refusals.length).toBeGreaterThan(0);
           const known = inputsOf(worksheet).flatMap(([key, input]) => keysFor(key, input));
           for (const r of evaluated.refusals) {
-            expect(known, `path of ${r.code}`).toContain(r.path);
+            expect(known, `path of ${r.code}`).toContain(r.path.replace(/\[\d+\]$/, ''));
             for (const word of [r.code, r.expected, r.received, r.sentence]) expect(word).not.toBe('');
           }
           return;
         }
         expect(Object.keys(evaluated.value.result)).toEqual(outputsOf(worksheet).map(([key]) => key));
         for (const v of Object.values(evaluated.value.result)) {
-          if (typeof v === 'number') expect(Number.isFinite(v)).toBe(true);
-          else expect(v).not.toBe('');
+          if (typeof v === 'string') expect(v).not.toBe('');
+          else for (const n of [v].flat()) expect(Number.isFinite(n)).toBe(true);
         }
         expect(evaluated.value.working.length).toBeGreaterThan(0);
         expect(JSON.stringify(evaluated.value)).not.toMatch(/NaN|Infinity|undefined/);
@@ -98,10 +106,11 @@ describe.each(worksheets.map((w) => [w.id, w] as const))('%s', (id, worksheet) =
           inputsOf(worksheet).flatMap(([key, input]) => {
             const value = raw[key];
             if (value === undefined) return [];
-            if (input.type !== 'number' || typeof value !== 'number') return [[key, value]];
+            if (input.type !== 'number' && input.type !== 'numbers') return [[key, value]];
             const units = quantities[input.quantity].units;
             const unit = units[pick % units.length]?.id ?? input.unit;
-            return [[`${key.slice(0, -input.unit.length)}${unit}`, fromSi(toSi(value, input.quantity, input.unit), input.quantity, unit)]];
+            const turned = (n: number): number => fromSi(toSi(n, input.quantity, input.unit), input.quantity, unit);
+            return [[`${key.slice(0, -input.unit.length)}${unit}`, Array.isArray(value) ? value.map((n) => turned(Number(n))) : turned(Number(value))]];
           }),
         );
         const a = work(worksheet, raw);
@@ -110,9 +119,10 @@ describe.each(worksheets.map((w) => [w.id, w] as const))('%s', (id, worksheet) =
         if (!a.ok || !b.ok) return;
         for (const [key, v] of Object.entries(a.value.outcome.result)) {
           const w = b.value.outcome.result[key];
-          if (typeof v !== 'number') expect(w).toBe(v);
+          if (typeof v === 'string') expect(w).toBe(v);
           // Whole packages may step where a unit's last digit falls on the edge.
-          else if (!key.endsWith('_count')) expect(Math.abs(Number(w) - v)).toBeLessThanOrEqual(1e-6 * Math.max(1, Math.abs(v)));
+          else if (!key.endsWith('_count'))
+            for (const [i, n] of [v].flat().entries()) expect(Math.abs(Number([w].flat()[i]) - n)).toBeLessThanOrEqual(1e-6 * Math.max(1, Math.abs(n)));
         }
       }),
       { numRuns: 100 },
@@ -122,13 +132,16 @@ describe.each(worksheets.map((w) => [w.id, w] as const))('%s', (id, worksheet) =
   it('refuses a number just outside each limit, and names the field', () => {
     const [sample] = fc.sample(anyInputs(worksheet), { numRuns: 1, seed: 7 });
     for (const [key, input] of inputsOf(worksheet)) {
-      if (input.type !== 'number') continue;
+      if (input.type !== 'number' && input.type !== 'numbers') continue;
       const { least, most } = input.limits;
       const beyond = [...(least === undefined ? [] : [least - 1e-3 * Math.max(1, Math.abs(least))]), ...(most === undefined ? [] : [most + 1e-3 * Math.max(1, Math.abs(most))])];
       expect(beyond.length, `${key} has a limit`).toBeGreaterThan(0);
       for (const si of beyond) {
-        const evaluated = evaluate(worksheet, { ...sample, [key]: fromSi(si, input.quantity, input.unit) });
-        expect(evaluated.ok ? [] : evaluated.refusals.map((r) => r.path), `${key} at ${si}`).toContain(key);
+        const figure = fromSi(si, input.quantity, input.unit);
+        const list = input.type === 'numbers' ? [...Array<number>(input.least).fill(fromSi(least ?? most ?? 0, input.quantity, input.unit)), figure] : undefined;
+        const evaluated = evaluate(worksheet, { ...sample, [key]: list ?? figure });
+        const path = list ? `${key}[${list.length - 1}]` : key;
+        expect(evaluated.ok ? [] : evaluated.refusals.map((r) => r.path), `${key} at ${si}`).toContain(path);
       }
     }
   });

@@ -3,20 +3,22 @@ import { text } from 'node:stream/consumers';
 import type { Command } from 'commander';
 import type { AnyWorksheet, Input, Inputs, Output } from '../../../src/terms';
 import { quantities, unitOf } from '../../../src/units';
-import { evaluate, worksheetById, worksheets } from '../../../src/worksheets';
+import { evaluate, howMany, worksheetById, worksheets } from '../../../src/worksheets';
 import { EXIT, print, printJson, refused, Stop } from '../outcome';
 
 type Options = { readonly lines?: boolean; readonly json?: boolean };
 
 const inputWords = (key: string, input: Input): string => {
-  const usual = input.otherwise === undefined ? '' : `; ${input.otherwise} when left out`;
+  const usual = input.otherwise === undefined ? '' : `; ${String(input.otherwise)} when left out`;
   if (input.type === 'word') return `  ${key}  ${input.words.join(' | ')}  ${input.meaning}${usual}`;
   if (input.type === 'text') return `  ${key}  text, such as ${input.example}  ${input.meaning}${usual}`;
   const units = quantities[input.quantity].units.map((u) => u.id).join(', ');
-  return `  ${key}  ${input.meaning}${usual}${units.includes(',') ? ` (units: ${units})` : ''}`;
+  const list = input.type === 'numbers' ? ` a list of ${howMany(input)}, such as [61, 63.5, 64] or "61; 63.5; 64":` : '';
+  return `  ${key} ${list} ${input.meaning}${usual}${units.includes(',') ? ` (units: ${units})` : ''}`;
 };
 
-const resultWords = (key: string, output: Output): string => `  ${key}  ${output.meaning}${output.type === 'number' ? ` [${unitOf(output.quantity, output.unit).symbol}]` : ''}`;
+const resultWords = (key: string, output: Output): string =>
+  `  ${key}  ${output.type === 'numbers' ? 'list: ' : ''}${output.meaning}${output.type === 'text' ? '' : ` [${unitOf(output.quantity, output.unit).symbol}]`}`;
 
 const inWords = (worksheet: AnyWorksheet): string =>
   [

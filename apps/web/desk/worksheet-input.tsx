@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import type { Input } from '../../../src/terms';
 import { quantities, type Refusal } from '../../../src/units';
+import { howMany } from '../../../src/worksheets';
 import { upperFirst } from './desk';
 
 /** What stands in one field: the characters and the unit beside them. */
@@ -23,7 +24,7 @@ export const InputRow = ({
   const id = useId();
   const wrong = refusals.length > 0;
   return (
-    <div className="input-row">
+    <div className={input.type === 'numbers' ? 'input-row list-row' : 'input-row'}>
       <label htmlFor={id}>{upperFirst(input.meaning)}</label>
       <span className="input-with-unit">
         {input.type === 'word' ? (
@@ -34,6 +35,19 @@ export const InputRow = ({
               </option>
             ))}
           </select>
+        ) : input.type === 'numbers' ? (
+          <textarea
+            id={id}
+            name={name}
+            rows={2}
+            autoComplete="off"
+            spellCheck={false}
+            value={field.text}
+            placeholder="61; 63.5; 64"
+            aria-invalid={wrong}
+            aria-describedby={wrong ? `${id}-hint ${id}-wrong` : `${id}-hint`}
+            onChange={(e) => onChange({ ...field, text: e.target.value })}
+          />
         ) : (
           <input
             id={id}
@@ -48,8 +62,15 @@ export const InputRow = ({
             onChange={(e) => onChange({ ...field, text: e.target.value })}
           />
         )}
-        {input.type === 'number' && <UnitChoice quantity={input.quantity} label={input.meaning} unit={field.unit} onChange={(unit) => onChange({ ...field, unit })} />}
+        {(input.type === 'number' || input.type === 'numbers') && (
+          <UnitChoice quantity={input.quantity} label={input.meaning} unit={field.unit} onChange={(unit) => onChange({ ...field, unit })} />
+        )}
       </span>
+      {input.type === 'numbers' && (
+        <p className="mut small list-hint" id={`${id}-hint`}>
+          {upperFirst(howMany(input))}, with a semicolon or a space between them.
+        </p>
+      )}
       {wrong && (
         <p className="refusal" id={`${id}-wrong`}>
           {refusals.map((r) => r.sentence).join(' ')}

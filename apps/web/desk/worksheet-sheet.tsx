@@ -1,13 +1,13 @@
 import { useMemo, useState } from 'react';
-import type { AnyWorksheet, Input, Output, Step } from '../../../src/terms';
-import { fromSi, type Preferences, quantities, type Refusal, readQuantity, show, showIn } from '../../../src/units';
+import type { AnyWorksheet, Input, Output, Step, WorksheetValue } from '../../../src/terms';
+import { fromSi, type Preferences, quantities, type Refusal, readQuantities, readQuantity, show, showIn } from '../../../src/units';
 import { work, worksheetById } from '../../../src/worksheets';
 import { upperFirst } from './desk';
 import { fittingUnit } from './fitting-unit';
 import { SourceLine } from './source-line';
 import { type InputField, InputRow } from './worksheet-input';
 
-type Given = Readonly<Record<string, number | string>>;
+type Given = Readonly<Record<string, WorksheetValue>>;
 
 /**
  * One calculation laid open, with its own inputs to play with. The same in the box behind a figure and on its own page.
@@ -42,7 +42,12 @@ export const WorksheetSheet = ({
   return <Laid worksheet={worksheet} given={given ?? {}} preferences={preferences} boxed={boxed} {...(onClose ? { onClose } : {})} />;
 };
 
-const fieldOf = (input: Input, value: number | string | undefined, preferences: Preferences): InputField => {
+const fieldOf = (input: Input, value: WorksheetValue | undefined, preferences: Preferences): InputField => {
+  if (input.type === 'numbers') {
+    const list = (typeof value === 'object' ? value : (input.otherwise ?? [])).map((n) => toSiOf(n, input));
+    const unit = fittingUnit(input.quantity, list.length > 0 ? Math.max(...list.map(Math.abs)) : (input.limits.most ?? 1), preferences);
+    return { text: list.map((si) => tidy(fromSi(si, input.quantity, unit))).join('; '), unit };
+  }
   if (input.type !== 'number') return { text: String(value ?? input.otherwise ?? (input.type === 'text' ? input.example : (input.words[0] ?? ''))), unit: '' };
   const own = typeof value === 'number' ? value : input.otherwise;
   const si = own === undefined ? undefined : toSiOf(own, input);
@@ -51,7 +56,7 @@ const fieldOf = (input: Input, value: number | string | undefined, preferences: 
   return { text: tidy(fromSi(si, input.quantity, unit)), unit };
 };
 
-const toSiOf = (n: number, input: Extract<Input, { type: 'number' }>): number => {
+const toSiOf = (n: number, input: Extract<Input, { type: 'number' | 'numbers' }>): number => {
   const u = quantities[input.quantity].units.find((x) => x.id === input.unit);
   return n * (u?.scale ?? 1) + (u?.offset ?? 0);
 };
@@ -80,8 +85,8 @@ const Laid = ({
 
   const { values, refusals } = useMemo(() => read(inputs, fields, touched, given), [inputs, fields, touched, given]);
   const outcome = useMemo(() => (refusals.length === 0 ? work(worksheet, values) : undefined), [worksheet, values, refusals]);
-  const waiting = inputs.some(([key, input]) => input.type === 'number' && input.otherwise === undefined && fields[key]?.text === '');
-  const shownRefusals: readonly Refusal[] = waiting ? refusals.filter((r) => touched.has(r.path)) : [...refusals, ...(outcome && !outcome.ok ? outcome.refusals : [])];
+  const waiting = inputs.some(([key, input]) => (input.type === 'number' || input.type === 'numbers') && input.otherwise === undefined && fields[key]?.text === '');
+  const shownRefusals: readonly Refusal[] = waiting ? refusals.filter((r) => touched.has(inputOf(r))) : [...refusals, ...(outcome && !outcome.ok ? outcome.refusals : [])];
 
   const Head = boxed ? 'h3' : 'h2';
   const change = (key: string, field: InputField) => {
@@ -116,13 +121,13 @@ const Laid = ({
               name={key}
               input={input}
               field={fields[key] ?? { text: '', unit: '' }}
-              refusals={shownRefusals.filter((r) => r.path === key)}
+              refusals={shownRefusals.filter((r) => inputOf(r) === key)}
               onChange={(f) => change(key, f)}
             />
           ))}
         </section>
         {shownRefusals
-          .filter((r) => !inputs.some(([key]) => key === r.path))
+          .filter((r) => !inputs.some(([key]) => key === inputOf(r)))
           .map((r) => (
             <p key={r.code} className="refusal" role="alert">
               {r.sentence}
@@ -161,6 +166,9 @@ const Laid = ({
   );
 };
 
+/** The input that a refusal speaks of: `times_d[3]` is about `times_d`. */
+const inputOf = (refusal: Refusal): string => refusal.path.replace(/\[\d+\]$/, '');
+
 /** Reads every field at once. What was not touched keeps the very figure it was opened with. */
 const read = (
   inputs: readonly (readonly [string, Input])[],
@@ -168,15 +176,19 @@ const read = (
   touched: ReadonlySet<string>,
   given: Given,
 ): { readonly values: Given; readonly refusals: readonly Refusal[] } => {
-  const values: Record<string, number | string> = {};
+  const values: Record<string, WorksheetValue> = {};
   const refusals: Refusal[] = [];
   for (const [key, input] of inputs) {
     const field = fields[key] ?? { text: '', unit: '' };
     const untouched = given[key];
     if (!touched.has(key) && untouched !== undefined) values[key] = untouched;
-    else if (input.type !== 'number') values[key] = field.text;
+    else if (input.type !== 'number' && input.type !== 'numbers') values[key] = field.text;
     else if (field.text.trim() === '' && input.otherwise !== undefined) continue;
-    else {
+    else if (input.type === 'numbers') {
+      const typed = readQuantities(field.text, input.quantity, field.unit, input.limits, key);
+      if (typed.ok) values[key] = typed.value.map((t) => fromSi(t.si, input.quantity, input.unit));
+      else refusals.push(...typed.refusals);
+    } else {
       const typed = readQuantity(field.text, input.quantity, field.unit, input.limits, key);
       if (typed.ok) values[key] = fromSi(typed.value.si, input.quantity, input.unit);
       else refusals.push(...typed.refusals);
@@ -185,9 +197,10 @@ const read = (
   return { values, refusals };
 };
 
-const resultWords = (output: Output, value: number | string | undefined, preferences: Preferences): string => {
+const resultWords = (output: Output, value: WorksheetValue | undefined, preferences: Preferences): string => {
   if (value === undefined) return '';
   if (output.type === 'text' || typeof value === 'string') return String(value);
+  if (typeof value === 'object') return value.map((n) => resultWords(output, n, preferences)).join('; ');
   const unit = fittingUnit(output.quantity, value, preferences);
   if (unit !== output.unit) return showIn(value, output.quantity, unit);
   const u = quantities[output.quantity].units.find((x) => x.id === output.unit);
@@ -201,7 +214,7 @@ const Answer = ({
   preferences,
 }: {
   readonly worksheet: AnyWorksheet;
-  readonly result: Readonly<Record<string, number | string>>;
+  readonly result: Readonly<Record<string, WorksheetValue>>;
   readonly preferences: Preferences;
 }) => {
   const outputs = Object.entries(worksheet.results as Readonly<Record<string, Output>>);
@@ -258,7 +271,7 @@ const Changes = ({
   readonly Head: 'h2' | 'h3';
   readonly worksheet: AnyWorksheet;
   readonly values: Given;
-  readonly result: Readonly<Record<string, number | string>>;
+  readonly result: Readonly<Record<string, WorksheetValue>>;
   readonly preferences: Preferences;
 }) => {
   const first = Object.entries(worksheet.results as Readonly<Record<string, Output>>)[0];
