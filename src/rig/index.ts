@@ -5,6 +5,7 @@ export * from './faces';
 export * from './ladder-spots';
 export * from './loop';
 export * from './neighbour';
+export { pointInside } from './outline';
 export * from './parts';
 export { placedAs } from './placing';
 export * from './rig';
