@@ -112,6 +112,9 @@ const soundingsOn = (frame: Frame, list: FaceOptions['soundings'], type: number)
     return [p.disc('point-open', x, y, type * 0.28), p.text('text', x + type * 0.5, y + type * 0.34, words, type)];
   });
 
+/** How the axes of the face lie on its drawing: what a touch on the drawing means. The same options give the frame of the same drawing. */
+export const faceFrame = (rig: Rig, face: FaceId, side: Side, options: FaceOptions = {}): Frame => layOut(rig, face, side, options).sheet.net.frames[0] ?? frameAlone(rig, face, side);
+
 /**
  * One face drawn alone, upright, as a person before it sees it; the inside is its mirror image.
  *
