@@ -10,11 +10,31 @@ export type InkStyle = {
   readonly fill: string;
   readonly dash?: readonly number[];
   readonly cap?: 'butt' | 'round';
+  /** Text only. Its stroke, where it has one, is laid under its fill and keeps it legible over lines and tones. */
   readonly weight?: 400 | 700;
 };
 
 /** What a colour is for; each theme has its own value. */
-type Tone = 'ink' | 'mute' | 'line' | 'faint' | 'paper' | 'accent' | 'wash' | 'sealant' | 'here' | 'band' | 'stop' | 'moving' | 'rain' | 'season' | 'none';
+type Tone =
+  | 'ink'
+  | 'mute'
+  | 'line'
+  | 'faint'
+  | 'paper'
+  | 'accent'
+  | 'wash'
+  | 'sealant'
+  | 'here'
+  | 'band'
+  | 'stop'
+  | 'moving'
+  | 'rain'
+  | 'season'
+  | 'wet1'
+  | 'wet2'
+  | 'wet3'
+  | 'wet4'
+  | 'none';
 
 /** Fills of the urgencies grow lighter from the most to the least urgent, so that grey paper keeps their order. */
 const DESK: Record<Tone, string> = {
@@ -32,6 +52,10 @@ const DESK: Record<Tone, string> = {
   moving: '#A3260B',
   rain: '#3B82C4',
   season: '#F2BE4A',
+  wet1: '#DFEBF4',
+  wet2: '#BAD4E8',
+  wet3: '#8CB8DA',
+  wet4: '#649FCC',
   none: 'none',
 };
 const FIELD: Record<Tone, string> = {
@@ -63,6 +87,10 @@ const NIGHT: Record<Tone, string> = {
   moving: '#F4F4F2',
   rain: '#F4F4F2',
   season: '#F4F4F2',
+  wet1: '#16283A',
+  wet2: '#1D3B57',
+  wet3: '#27527A',
+  wet4: '#326B9E',
 };
 const PAPER: Record<Tone, string> = {
   ...DESK,
@@ -77,6 +105,10 @@ const PAPER: Record<Tone, string> = {
   moving: '#000000',
   rain: '#000000',
   season: '#000000',
+  wet1: '#EEEEEE',
+  wet2: '#D6D6D6',
+  wet3: '#B8B8B8',
+  wet4: '#999999',
 };
 
 export const TONES: Readonly<Record<Theme, Readonly<Record<Tone, string>>>> = { desk: DESK, field: FIELD, night: NIGHT, paper: PAPER };
@@ -96,9 +128,13 @@ const lined = (stroke: Tone, fill: Tone, desk: number, field: number, paper: num
 const filled = (fill: Tone): Rule => lined('none', fill, 0, 0, 0);
 const typed = (fill: Tone, weight: 400 | 700): Rule => lined('none', fill, 0, 0, 0, { weight });
 
+/** Type that stands on lines and tones: cased in paper. */
+const cased = (fill: Tone, weight: 400 | 700): Rule => lined('paper', fill, 2.6, 3, 2.4, { weight });
+
 /** Seam, opening and fitting are told apart by line alone: stitched and heavy, plain and middle, plain and thin. */
 const RULES: Readonly<Record<Ink, Rule>> = {
   face: lined('ink', 'paper', 1.75, 3, 1.9),
+  'face-edge': lined('ink', 'none', 1.75, 3, 1.9),
   fold: lined('line', 'none', 0.75, 1, 0.6, { dash: [6, 4] }),
   seam: lined('ink', 'none', 3.2, 3.6, 3.2),
   stitch: lined('paper', 'none', 1.1, 1.2, 1.1, { dash: [3.2, 2.6] }),
@@ -130,6 +166,20 @@ const RULES: Readonly<Record<Ink, Rule>> = {
   'bead-edge': lined('ink', 'none', 0.75, 1, 0.7, { dash: [4, 3] }),
   hairline: lined('ink', 'none', 0.9, 2.4, 0.8),
   here: lined('ink', 'here', 1.5, 3, 1.3),
+  'wet-1': filled('wet1'),
+  'wet-2': filled('wet2'),
+  'wet-3': filled('wet3'),
+  'wet-4': filled('wet4'),
+  contour: lined('ink', 'none', 0.7, 1, 0.6),
+  'contour-half': lined('ink', 'none', 2, 2.6, 1.8),
+  bay: lined('line', 'none', 0.75, 1, 0.6),
+  'way-casing': lined('paper', 'none', 6, 7, 6),
+  'way-likely': lined('accent', 'none', 3, 3.6, 2.8),
+  'way-possible': lined('accent', 'none', 2, 3, 1.9, { dash: [7, 4] }),
+  'way-unlikely': lined('accent', 'none', 2, 3, 1.9, { dash: [0.1, 5], cap: 'round' }),
+  ring: lined('accent', 'paper', 2, 3, 2),
+  'rain-fell': lined('rain', 'none', 2.4, 3, 2.2),
+  'wet-outline': lined('ink', 'none', 1.6, 2.2, 1.5),
   mark: filled('ink'),
   'mark-frame': lined('ink', 'paper', 1.5, 2.4, 1.5),
   'mark-gap': filled('paper'),
@@ -159,6 +209,9 @@ const RULES: Readonly<Record<Ink, Rule>> = {
   'text-small': typed('mute', 400),
   'text-number': typed('ink', 700),
   'text-one': typed('accent', 700),
+  sounding: cased('ink', 400),
+  'sounding-wet': cased('ink', 700),
+  'sounding-next': cased('accent', 700),
 };
 
 /** How an ink looks in a theme: the only table of colours and stroke widths for drawings. */

@@ -6,6 +6,7 @@
 export const INKS = [
   // the rig
   'face',
+  'face-edge',
   'fold',
   'seam',
   'stitch',
@@ -39,6 +40,21 @@ export const INKS = [
   'bead-edge',
   'hairline',
   'here',
+  // water: chance above a threshold, contours, ways in, soundings
+  'wet-1',
+  'wet-2',
+  'wet-3',
+  'wet-4',
+  'contour',
+  'contour-half',
+  'bay',
+  'way-casing',
+  'way-likely',
+  'way-possible',
+  'way-unlikely',
+  'ring',
+  'rain-fell',
+  'wet-outline',
   // marks
   'mark',
   'mark-frame',
@@ -71,6 +87,9 @@ export const INKS = [
   'text-small',
   'text-number',
   'text-one',
+  'sounding',
+  'sounding-wet',
+  'sounding-next',
 ] as const;
 
 export type Ink = (typeof INKS)[number];

@@ -45,7 +45,9 @@ const element = (p: Primitive, k: number, theme: Theme, inline: boolean): string
   const [x, y] = [trim3(p.x * k), trim3(p.y * k)];
   const turn = p.rotate === undefined ? '' : ` transform="rotate(${trim3(p.rotate)} ${x} ${y})"`;
   const anchor = p.anchor === 'start' ? '' : ` text-anchor="${p.anchor}"`;
-  return `<text x="${x}" y="${y}" font-size="${trim3(p.size * k)}" font-weight="${style.weight ?? 400}" fill="${style.fill}"${anchor}${turn}>${escapeText(p.text)}</text>`;
+  const casing = strokeOf(style);
+  const under = casing === '' ? '' : `${casing} paint-order="stroke"`;
+  return `<text x="${x}" y="${y}" font-size="${trim3(p.size * k)}" font-weight="${style.weight ?? 400}" fill="${style.fill}"${under}${anchor}${turn}>${escapeText(p.text)}</text>`;
 };
 
 /**

@@ -8,3 +8,4 @@ export type { Rule, Scene, Verdict } from './rule';
 export { type TimelineMark, timelineOf } from './timeline';
 export * from './trade';
 export * as trade from './trade';
+export type * from './water/water-types';

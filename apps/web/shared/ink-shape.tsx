@@ -15,6 +15,7 @@ const attributesOf = (ink: Ink, theme: Theme): Look => {
     vectorEffect: 'non-scaling-stroke',
     ...(s.dash ? { strokeDasharray: s.dash.join(' ') } : {}),
     ...(s.cap ? { strokeLinecap: s.cap } : {}),
+    ...(s.weight ? { fontWeight: s.weight, paintOrder: 'stroke' } : {}),
   };
 };
 
