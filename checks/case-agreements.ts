@@ -5,6 +5,8 @@ import { caseRuns, type Values } from './case-runs';
 const CASES: Readonly<Record<string, number>> = {
   'src/worksheets/cases/air.jsonl': 33,
   'src/worksheets/cases/ladder.jsonl': 5,
+  'src/worksheets/cases/leak.jsonl': 4,
+  'src/worksheets/cases/rain.jsonl': 6,
   'src/worksheets/cases/sealant.jsonl': 24,
   'src/worksheets/cases/tyre.jsonl': 75,
   'src/worksheets/cases/wood.jsonl': 31,

@@ -197,6 +197,43 @@ const ladderTo = (landing_height_ft: number, rails_above_ft: unknown = 3): Value
 /** The edge that a ladder of this working length reaches, so that the foot distance of the length itself can be asked for. */
 const ladderOf: CaseRun = (i) => ladderTo((10 * n(i.working_length_ft)) / n(ladderTo(10).working_length_ft));
 
+const entryPoints: CaseRun = (i) => {
+  const a = through('entry-points', {
+    prior_fraction: i.prior_leak,
+    pass_fraction: (i.path_prob_source_to_stain as readonly (readonly number[])[]).flat(),
+    background_fraction: i.leak_background_prob,
+    wet: (i.stains_wet as readonly boolean[]).map((wet) => (wet ? 'wet' : 'dry')).join(', '),
+  });
+  return { prob_evidence: a.figure('evidence_fraction', 'fraction'), post_leak: a.figures('posterior_fraction', 'fraction') };
+};
+
+const waterTest: CaseRun = (i) => ({
+  post_leak: through('water-test-update', {
+    prior_fraction: i.prior_leak,
+    sensitivity_fraction: i.test_sensitivity,
+    specificity_fraction: i.test_specificity,
+    result: i.test_positive === true ? 'came-in' : 'stayed-dry',
+  }).figure('posterior_fraction', 'fraction'),
+});
+
+/** Water and gravity are those of the cases; only the air can be given. */
+const drivingRain: CaseRun = (i) => {
+  const a = through('driving-rain-pressure', { speed_mph: i.speed_mph, air_density_kgm3: i.air_density_kg_per_m3 });
+  return { pressure_Pa: a.figure('pressure_pa', 'pa'), water_head_mm: a.figure('water_head_mm', 'mm') };
+};
+
+const rainFlux: CaseRun = (i) => ({
+  horizontal_flux_mm_per_h: through('rain-through-plane', { rain_mmh: i.rain_mm_per_h, wind_ms: i.relative_wind_m_per_s, fall_speed_ms: i.drop_fall_speed_m_per_s }).figure(
+    'through_mmh',
+    'mmh',
+  ),
+});
+
+/** As rain that falls as fast as it is blown, so that the same goes through the plane. */
+const sprayRate: CaseRun = (i) => ({
+  rate_L_per_m2_min: through('rain-through-plane', { rain_galft2h: i.rate_gal_per_ft2_h, wind_ms: 6, fall_speed_ms: 6 }).figure('through_lm2min', 'lm2min'),
+});
+
 /** Which worksheet answers which quantity of the case files. */
 export const caseRuns: Readonly<Record<string, CaseRun>> = {
   'equilibrium moisture content of wood': equilibrium,
@@ -233,6 +270,11 @@ export const caseRuns: Readonly<Record<string, CaseRun>> = {
   'wet volume for a wanted dry bead of a solvent-borne sealant, V_wet = V_dry / volume solids': wetVolume,
   'tape rolls needed, ceil(L (1+waste)/roll)': tape,
   'package volume in cubic inches': packageVolume,
+  'leak-source posterior in a two-layer noisy-OR network': entryPoints,
+  'update of one leak source after a negative water test': waterTest,
+  'stagnation pressure on a forward face and the water head it holds': drivingRain,
+  'rain flux through a vertical plane facing the relative wind': rainFlux,
+  'unit conversion of the ASTM E1105 spray rate': sprayRate,
   'ladder foot distance, one quarter of the working length': ladderOf,
   'ladder angle at one-quarter rule': () => ladderTo(10),
   'ladder length to a roof edge with rails 3 ft above the landing, measured vertically': (i) => ladderTo(n(i.landing_height_ft), i.rail_above_landing_ft),

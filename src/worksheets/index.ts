@@ -2,9 +2,12 @@ import type { AnyWorksheet } from '../terms';
 import { beadLengthSheet } from './bead-length';
 import { beadSectionSheet } from './bead-section';
 import { dewPointSheet } from './dew-point';
+import { drivingRainPressure } from './driving-rain-pressure';
+import { entryPointsSheet } from './entry-points';
 import { ladderSheet } from './ladder';
 import { packagesNeeded } from './packages-needed';
 import { pinMeterTemperatureSheet } from './pin-meter-temperature';
+import { rainThroughPlaneSheet } from './rain-through-plane';
 import { saturationPressureSheet } from './saturation-pressure';
 import { standardAtmosphere } from './standard-atmosphere';
 import { tapeRolls } from './tape-rolls';
@@ -13,6 +16,8 @@ import { tyreLoadIndex } from './tyre-load-index';
 import { tyrePressureAfterChange } from './tyre-pressure-after-change';
 import { tyreRunFlat } from './tyre-run-flat';
 import { tyreSize } from './tyre-size';
+import { waterTestInformation } from './water-test-information';
+import { waterTestUpdate } from './water-test-update';
 import { woodEquilibriumMoisture } from './wood-equilibrium-moisture';
 
 export { type Evaluation, evaluate, keysFor, type Worked, work } from './evaluate';
@@ -35,6 +40,11 @@ export const worksheets: readonly AnyWorksheet[] = [
   packagesNeeded,
   tapeRolls,
   ladderSheet,
+  entryPointsSheet,
+  waterTestUpdate,
+  waterTestInformation,
+  drivingRainPressure,
+  rainThroughPlaneSheet,
 ];
 
 export const worksheetById = (id: string): AnyWorksheet | undefined => worksheets.find((w) => w.id === id);

@@ -3,7 +3,13 @@ import { holds, outsideValidity, type Validity } from '../validity';
 
 const MM_PER_HOUR = 1e-3 / 3600;
 
-export const rainRate: Validity = { of: 'rain', least: 0, most: 200 * MM_PER_HOUR, words: 'rain of 0 to 200 mm/h', source: 'our own limit; a cloudburst is below it' };
+export const rainRate: Validity = {
+  of: 'rain',
+  least: 0,
+  most: 300 * MM_PER_HOUR,
+  words: 'rain of 0 to 300 mm/h',
+  source: 'our own limit; a cloudburst and the spray of a wall test are below it',
+};
 export const relativeWind: Validity = { of: 'wind', least: 0, most: 45, words: 'relative wind up to 45 m/s (100 mph)', source: 'our own limit' };
 export const fallSpeed: Validity = {
   of: 'fall_speed',
@@ -23,7 +29,7 @@ export const STANDARD_SPRAY = metresPerSecond((5 * 231 * 0.0254 ** 3) / 0.3048 *
  * @param wind        of the rain against the face. [m/s]
  * @param fall_speed  of the drops. [m/s]
  * @returns           water through the plane, as a depth per time. [m/s]
- * @valid             rain to 200 mm/h, wind to 45 m/s, fall speeds 1…9.5 m/s; outside: a refusal `outside-validity`
+ * @valid             rain to 300 mm/h, wind to 45 m/s, fall speeds 1…9.5 m/s; outside: a refusal `outside-validity`
  * @agrees            0.1 % against two cases (worksheets/cases/rain.jsonl)
  * @assumes           drops move with the wind; the flow round the face carries none of them past it, so that it is an upper guide
  * @source            1. r_v = r_h V / V_t, closed form

@@ -64,7 +64,7 @@ describe('rain through an upright plane', () => {
       return r.ok ? 'answered' : r.refusals[0]?.path;
     };
     expect(path(5, 29, 6)).toBe('answered');
-    expect(path(300, 29, 6)).toBe('rain');
+    expect(path(400, 29, 6)).toBe('rain');
     expect(path(5, 60, 6)).toBe('wind');
     expect(path(5, 29, 0)).toBe('fall_speed');
   });
