@@ -1,5 +1,6 @@
 import { airAgreements } from '../src/science/air/air.agreement';
 import { sealantAgreements } from '../src/science/sealant/sealant.agreement';
+import { statisticsAgreements } from '../src/science/statistics/statistics.agreement';
 import { tyreAgreements } from '../src/science/tyre/tyre.agreement';
 import { woodAgreements } from '../src/science/wood/wood.agreement';
 import type { Agreement } from '../src/terms';
@@ -7,7 +8,7 @@ import { type Measured, measureAgreement } from './agreement';
 import { caseAgreements } from './case-agreements';
 
 /** Every agreement of the house. The check gates each, `npm run scores` prints them. */
-export const agreements: readonly Agreement[] = [...woodAgreements, ...airAgreements, ...tyreAgreements, ...sealantAgreements, ...caseAgreements];
+export const agreements: readonly Agreement[] = [...woodAgreements, ...airAgreements, ...tyreAgreements, ...sealantAgreements, ...statisticsAgreements, ...caseAgreements];
 
 const amount = (n: number, { by, unit }: Agreement['allowed']): string => {
   if (!Number.isFinite(n)) return 'words differ or refused';

@@ -4,6 +4,7 @@ export * from './kriging';
 export * from './leak';
 export * from './rain';
 export * from './sealant';
+export * from './statistics';
 export * from './tyre';
 export type { Validity } from './validity';
 export * from './wood';
