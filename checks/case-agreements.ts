@@ -1,9 +1,11 @@
 import type { Agreement, AgreementRow, PublishedRow } from '../src/terms';
 import { readRows } from './agreement';
-import { caseRuns, type Values } from './case-runs';
+import { caseRuns } from './case-runs';
+import type { Values } from './case-through';
 
 const CASES: Readonly<Record<string, number>> = {
   'src/worksheets/cases/air.jsonl': 33,
+  'src/worksheets/cases/kriging.jsonl': 42,
   'src/worksheets/cases/ladder.jsonl': 5,
   'src/worksheets/cases/leak.jsonl': 4,
   'src/worksheets/cases/rain.jsonl': 6,

@@ -1,35 +1,6 @@
-import { fromSi, type QuantityId, quantities, toSi } from '../src/units';
-import { work, worksheetById } from '../src/worksheets';
-
-/** What a worksheet gave for a case: unrounded results, in whatever unit the case speaks. */
-type Answer = {
-  readonly refused: readonly string[];
-  readonly figure: (key: string, unit: string) => number;
-  readonly figures: (key: string, unit: string) => readonly number[];
-  readonly word: (key: string) => string;
-};
-
-const through = (id: string, raw: Readonly<Record<string, unknown>>): Answer => {
-  const worksheet = worksheetById(id);
-  if (worksheet === undefined) throw new Error(`no worksheet ${id}`);
-  const worked = work(worksheet, raw);
-  if (!worked.ok) return { refused: worked.refusals.map((r) => r.code), figure: () => Number.NaN, figures: () => [], word: () => 'refused' };
-  const { result } = worked.value.outcome;
-  const quantityOf = (key: string): QuantityId => {
-    const output = worksheet.results[key];
-    if (output === undefined || output.type === 'text') throw new Error(`${id} gives no figure ${key}`);
-    return output.quantity;
-  };
-  return {
-    refused: [],
-    figure: (key, unit) => fromSi(Number(result[key]), quantityOf(key), unit),
-    figures: (key, unit) => [result[key] ?? []].flat().map((n) => fromSi(Number(n), quantityOf(key), unit)),
-    word: (key) => String(result[key]),
-  };
-};
-
-export type Values = Readonly<Record<string, unknown>>;
-export type CaseRun = (inputs: Values, expected: Values) => Values;
+import { fromSi, quantities, toSi } from '../src/units';
+import { mapRuns } from './case-runs-maps';
+import { type CaseRun, through, type Values } from './case-through';
 
 const n = (v: unknown): number => Number(v);
 const temperatureOf = (i: Values, stem: string): Values => (`${stem}_F` in i ? { f: i[`${stem}_F`] } : { c: i[`${stem}_C`] });
@@ -236,6 +207,7 @@ const sprayRate: CaseRun = (i) => ({
 
 /** Which worksheet answers which quantity of the case files. */
 export const caseRuns: Readonly<Record<string, CaseRun>> = {
+  ...mapRuns,
   'equilibrium moisture content of wood': equilibrium,
   'equilibrium moisture content of wood (Celsius input)': equilibrium,
   'resistance moisture meter temperature correction (simple linear rule)': pinMeter('linear'),

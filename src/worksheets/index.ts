@@ -1,16 +1,21 @@
 import type { AnyWorksheet } from '../terms';
 import { beadLengthSheet } from './bead-length';
 import { beadSectionSheet } from './bead-section';
+import { chanceAboveSheet } from './chance-above';
 import { dewPointSheet } from './dew-point';
 import { drivingRainPressure } from './driving-rain-pressure';
 import { entryPointsSheet } from './entry-points';
+import { inverseDistanceSheet } from './inverse-distance';
+import { krigingEstimate } from './kriging-estimate';
 import { ladderSheet } from './ladder';
+import { mapCheck } from './map-check';
 import { packagesNeeded } from './packages-needed';
 import { pinMeterTemperatureSheet } from './pin-meter-temperature';
 import { rainThroughPlaneSheet } from './rain-through-plane';
 import { saturationPressureSheet } from './saturation-pressure';
 import { standardAtmosphere } from './standard-atmosphere';
 import { tapeRolls } from './tape-rolls';
+import { typicalDifference } from './typical-difference';
 import { tyreDateCode } from './tyre-date-code';
 import { tyreLoadIndex } from './tyre-load-index';
 import { tyrePressureAfterChange } from './tyre-pressure-after-change';
@@ -45,6 +50,11 @@ export const worksheets: readonly AnyWorksheet[] = [
   waterTestInformation,
   drivingRainPressure,
   rainThroughPlaneSheet,
+  krigingEstimate,
+  chanceAboveSheet,
+  mapCheck,
+  inverseDistanceSheet,
+  typicalDifference,
 ];
 
 export const worksheetById = (id: string): AnyWorksheet | undefined => worksheets.find((w) => w.id === id);

@@ -1,8 +1,8 @@
 /** Lower triangle of a symmetric positive definite matrix, row by row; the diagonal is kept as its inverse, because it is only ever divided by. */
 export type Triangle = { readonly size: number; readonly rows: Float64Array };
 
-/** A pivot this much smaller than the diagonal has lost all its digits. */
-const LOST = 1e-11;
+/** A pivot this much smaller than the diagonal has lost half its digits; what is reckoned on from it would be noise. */
+const LOST = 1e-8;
 
 /** Where row i begins. */
 export const rowAt = (i: number): number => (i * (i + 1)) / 2;

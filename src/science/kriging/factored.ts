@@ -21,6 +21,9 @@ export type Factored = {
   readonly dual: Float64Array;
 };
 
+/** Nearer than this share of the range is the same place. */
+export const SAME = 1e-9;
+
 const SINGULAR = {
   code: 'singular',
   path: 'values',
@@ -32,7 +35,7 @@ const SINGULAR = {
 
 export const factored = (given: readonly Sample[], variogram: Variogram): Result<Factored> => {
   const usable = usableVariogram(variogram);
-  const distinct = places(given);
+  const distinct = places(given, usable.ok ? SAME * variogram.range : 0);
   if (!usable.ok || !distinct.ok) return refuse(...(usable.ok ? [] : usable.refusals), ...(distinct.ok ? [] : distinct.refusals));
   const { samples, repeats } = distinct.value;
   const n = samples.length;

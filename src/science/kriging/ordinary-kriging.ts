@@ -1,6 +1,6 @@
 import { accept, type Result } from '../../units';
 import { solve } from './cholesky';
-import { type Factored, factored } from './factored';
+import { type Factored, factored, SAME } from './factored';
 import type { Sample } from './samples';
 import { covarianceOfSquare, unfold, type Variogram } from './variogram';
 
@@ -18,9 +18,6 @@ export type Kriging = {
   /** The share of each sample in the estimate, summing to one, and the size of the Lagrange multiplier. */
   readonly weights: (x: number, y: number) => { readonly weights: readonly number[]; readonly lagrange: number };
 };
-
-/** Square of the distance, in ranges, below which a target stands on a reading: a billionth of the range. */
-const SAME = 1e-18;
 
 /** Targets worked side by side: the sums of one do not wait for those of the other, and the factor is read once for all. */
 const LANES = 4;
@@ -51,7 +48,7 @@ const worker = (f: Factored) => {
       const da = ta - (a[i] as number);
       const db = tb - (b[i] as number);
       const square = da * da + db * db;
-      if (square < SAME) on[lane] = i;
+      if (square < SAME * SAME) on[lane] = i;
       const k = covariance(square);
       c[LANES * i + lane] = k;
       g += (dual[i] as number) * k;

@@ -9,10 +9,11 @@ export type Samples = { readonly samples: readonly Sample[]; readonly repeats: n
 /**
  * Readings taken again at the very same place count as one, their mean: two rows for one place would make the system singular.
  *
+ * @param within  how near still is the same place; nothing by default
  * @returns  places in the order in which they first came; or a refusal when nothing can be reckoned
  * @valid    at least one reading, all of them finite
  */
-export const places = (given: readonly Sample[]): Result<Samples> => {
+export const places = (given: readonly Sample[], within = 0): Result<Samples> => {
   const unusable = given.findIndex((s) => !Number.isFinite(s.x) || !Number.isFinite(s.y) || !Number.isFinite(s.value));
   if (unusable >= 0)
     return refuse({
@@ -30,14 +31,13 @@ export const places = (given: readonly Sample[]): Result<Samples> => {
       received: '0',
       sentence: 'There is no reading yet, so nothing can be said of the places between.',
     });
-  const at = new Map<string, Sample[]>();
+  const groups: Sample[][] = [];
   for (const s of given) {
-    const key = `${s.x + 0},${s.y + 0}`;
-    const here = at.get(key);
+    const here = groups.find(([first]) => first !== undefined && Math.hypot(s.x - first.x, s.y - first.y) <= within);
     if (here) here.push(s);
-    else at.set(key, [s]);
+    else groups.push([s]);
   }
-  const samples = [...at.values()].map((here): Sample => {
+  const samples = groups.map((here): Sample => {
     const [first] = here as [Sample];
     return here.length === 1 ? first : { x: first.x, y: first.y, value: here.reduce((sum, s) => sum + s.value, 0) / here.length };
   });

@@ -30,12 +30,15 @@ const bad = (path: string, expected: string, received: number): Refusal => ({
   sentence: `The ${path} of the likeness between readings must be ${expected}.`,
 });
 
+/** Below this its square would fall out of what a number can hold. */
+const LEAST_SILL = 1e-100;
+
 /** A variogram that can be reckoned with, or everything that is wrong with it. */
 export const usableVariogram = (v: Variogram): Result<Variogram> => {
   const wrong: Refusal[] = [];
   if (!(v.nugget >= 0) || !Number.isFinite(v.nugget)) wrong.push(bad('nugget', 'zero or more', v.nugget));
   if (!(v.partial_sill >= 0) || !Number.isFinite(v.partial_sill)) wrong.push(bad('partial_sill', 'zero or more', v.partial_sill));
-  if (wrong.length === 0 && v.nugget + v.partial_sill === 0) wrong.push(bad('partial_sill', 'above zero where the nugget is zero', 0));
+  if (wrong.length === 0 && v.nugget + v.partial_sill < LEAST_SILL) wrong.push(bad('partial_sill', 'above zero where the nugget is zero', v.partial_sill));
   if (!(v.range > 0) || !Number.isFinite(v.range)) wrong.push(bad('range', 'above zero', v.range));
   const ratio = v.anisotropy?.ratio ?? 1;
   if (!(ratio > 0) || !Number.isFinite(ratio)) wrong.push(bad('ratio', 'above zero', ratio));
