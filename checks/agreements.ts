@@ -1,4 +1,5 @@
 import { airAgreements } from '../src/science/air/air.agreement';
+import { krigingAgreements } from '../src/science/kriging/kriging.agreement';
 import { sealantAgreements } from '../src/science/sealant/sealant.agreement';
 import { statisticsAgreements } from '../src/science/statistics/statistics.agreement';
 import { tyreAgreements } from '../src/science/tyre/tyre.agreement';
@@ -8,7 +9,15 @@ import { type Measured, measureAgreement } from './agreement';
 import { caseAgreements } from './case-agreements';
 
 /** Every agreement of the house. The check gates each, `npm run scores` prints them. */
-export const agreements: readonly Agreement[] = [...woodAgreements, ...airAgreements, ...tyreAgreements, ...sealantAgreements, ...statisticsAgreements, ...caseAgreements];
+export const agreements: readonly Agreement[] = [
+  ...woodAgreements,
+  ...airAgreements,
+  ...tyreAgreements,
+  ...sealantAgreements,
+  ...statisticsAgreements,
+  ...krigingAgreements,
+  ...caseAgreements,
+];
 
 const amount = (n: number, { by, unit }: Agreement['allowed']): string => {
   if (!Number.isFinite(n)) return 'words differ or refused';
