@@ -1,4 +1,5 @@
 import { Command, CommanderError } from 'commander';
+import { addAir } from './commands/air';
 import { addDemo } from './commands/demo';
 import { addDraw } from './commands/draw';
 import { addPlan } from './commands/plan';
@@ -9,7 +10,7 @@ import { EXIT, Stop } from './outcome';
 
 const program = new Command('seamward').description('Keeps recreational vehicles watertight, sound and safe on the road.').version('0.1.0').showHelpAfterError().exitOverride();
 
-for (const add of [addServe, addPlan, addVerify, addDraw, addWorksheet, addDemo]) add(program);
+for (const add of [addServe, addPlan, addVerify, addDraw, addWorksheet, addAir, addDemo]) add(program);
 
 /** A reader that closed the pipe early (`| head`) has had what it wanted. */
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {

@@ -153,6 +153,7 @@ export { askedFields, isAsked, keepAsked, soundBody, unitFor } from './asked';
 export type { Asks, RoundForm } from './asks-at';
 export { rigKindWord } from './descriptions/rig-described/kind';
 export { type Doubt, doubts } from './doubts';
+export { type HourlyAir, readHourlyAir } from './hourly-air';
 export { type JsonSchema, jsonSchema } from './json-schema';
 export { readBody } from './read-body';
 export { type ReadEntry, readEntry, refuseEntry, upcast } from './read-entry';

@@ -3,6 +3,7 @@ import { type Doubt, doubts as doubtsOf, readBody } from '../../../src/entries';
 import { isOpen } from '../../../src/plan';
 import type { AnyKind, Fields, PhotoRef, Place } from '../../../src/terms';
 import { type Refusal, unitOf } from '../../../src/units';
+import { DATA_INPUTS } from './data-inputs';
 import { findingStation, placeWords, useDesk } from './desk';
 import { type Answers, bodyOf, FieldForm } from './field-form';
 import { PhotoInput } from './photo-input';
@@ -95,6 +96,7 @@ export const EntryForm = ({
     setBusy(false);
   };
 
+  const DataInput = DATA_INPUTS[kind.id];
   const named = new Set(Object.keys(fields));
   const loose = refusals.filter((r) => !named.has(r.path.replace(/^body\./, '').split('.')[0] ?? ''));
 
@@ -103,6 +105,7 @@ export const EntryForm = ({
       <PlacePicker kind={kind} rig={overview.rig} answer={state.place} refusal={placeRefusal} onChange={(place) => set({ place })} />
       {withNote && <Concerns kind={kind} place={state.place} chosen={state.concerns} refusal={concernRefusal} onChange={(concerns) => set({ concerns })} />}
       <FieldForm fields={fields} answers={state.answers} refusals={refusals} preferences={preferences} defects={view?.defects ?? []} onChange={(answers) => set({ answers })} />
+      {DataInput !== undefined && <DataInput answers={state.answers} refusals={refusals} onChange={set} />}
       <WhenPicker when={state.when} today={today} shown={tried} onChange={(when) => set({ when })} />
       {withNote && (
         <div className="field-row">
