@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { kelvin, moistureContent, type Result, relativeHumidity } from '../../units';
-import { emcTerms, equilibriumMoisture, pinMeterLinear, pinMeterPfaffGarrahan } from '.';
+import { kelvin, kilograms, moistureContent, type Result, relativeHumidity } from '../../units';
+import { emcTerms, equilibriumHumidity, equilibriumMoisture, ovenDryMoisture, pinMeterLinear, pinMeterPfaffGarrahan } from '.';
 
 /**
  * Table 4-2 and the pin meter chart are held in wood.agreement.ts. Here: the source's own Fahrenheit form of equation 4-5,
@@ -60,6 +60,47 @@ describe('equilibrium moisture content', () => {
       const r = equilibriumMoisture(kelvin(t + 273.15), relativeHumidity(h));
       expect(r.ok ? '' : `${r.refusals[0]?.code} ${r.refusals[0]?.path}`).toBe(`outside-validity ${path}`);
     }
+  });
+});
+
+describe('humidity in equilibrium with a moisture content', () => {
+  it('undoes the equilibrium moisture content, over all of table 4-2', () => {
+    fc.assert(
+      fc.property(fc.double({ min: -1, max: 93, noNaN: true }), fc.double({ min: 0.05, max: 0.95, noNaN: true }), (t, h) => {
+        const m = value(equilibriumMoisture(kelvin(t + 273.15), relativeHumidity(h)));
+        expect(value(equilibriumHumidity(kelvin(t + 273.15), m))).toBeCloseTo(h, 6);
+      }),
+    );
+  });
+
+  it('refuses wood drier or wetter than any air of the table makes it, and says what it would take', () => {
+    for (const m of [0.005, 0.3, Number.NaN]) {
+      const r = equilibriumHumidity(kelvin(293.15), moistureContent(m));
+      expect(r.ok ? '' : `${r.refusals[0]?.code} ${r.refusals[0]?.path}`).toBe('outside-validity moisture_content');
+    }
+    const cold = equilibriumHumidity(kelvin(260), moistureContent(0.12));
+    expect(cold.ok ? '' : cold.refusals[0]?.path).toBe('temperature');
+  });
+});
+
+describe('oven-dry moisture content', () => {
+  it('is 0 for a sample that lost nothing, and grows with what it lost', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.001, max: 1, noNaN: true }), fc.double({ min: 0, max: 2, noNaN: true }), (dry, part) => {
+        expect(value(ovenDryMoisture(kilograms(dry * (1 + part)), kilograms(dry)))).toBeCloseTo(part, 9);
+      }),
+    );
+  });
+
+  it('refuses masses that cannot be', () => {
+    const of = (wet: number, dry: number) => {
+      const r = ovenDryMoisture(kilograms(wet), kilograms(dry));
+      return r.ok ? 'answered' : `${r.refusals[0]?.code} ${r.refusals[0]?.path}`;
+    };
+    expect(of(0.05, 0.06)).toBe('heavier-when-dry dry_mass');
+    expect(of(0.05, 0)).toBe('no-mass dry_mass');
+    expect(of(0.05, Number.NaN)).toBe('no-mass dry_mass');
+    expect(of(0.05, 0.05)).toBe('answered');
   });
 });
 
