@@ -19,3 +19,5 @@ export * from './swing';
 export * from './upslope';
 export * from './walking-order';
 export type * from './water-paths/types';
+export { waterPaths } from './water-paths/water-paths';
+export { waterSources } from './water-paths/ways-in';
