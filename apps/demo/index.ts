@@ -4,14 +4,15 @@ import { type Answers, layoutFrom, type Rig, walkingOrder } from '../../src/rig'
 import type { AnyKind, EntryId, Side, Station } from '../../src/terms';
 import { isoDay, parseDay, type QuantityId } from '../../src/units';
 import { rigBook } from '../rig-book';
-import { DONE, type Figure, type Found, LEAKING, type Pick, ROUNDS, type Round } from './scenario';
+import { METER, METERINGS, type Reading, SILL } from './metering';
+import { AIR_AND_SKIN, DONE, type Figure, type Found, LEAKING, type Pick, ROUNDS, type Round, WEATHERED } from './scenario';
 import { lot, type Teller, teller, typed } from './teller';
 
 /** The demo's rig id: fixed, so that loading it twice changes nothing and one tap removes it. */
 export const DEMO_RIG = '01890000-0000-7000-8000-000000000001';
 const DEVICE = '01890000-0000-7000-8000-0000000000d1';
 
-const ANSWERS: Answers = { name: 'Plover', kind: 'travel-trailer', year: 2014, skin: 'fibreglass', construction: 'bonded', roof: 'tpo', slides_road: 1, slides_curb: 0 };
+const ANSWERS: Answers = { name: 'Plover', kind: 'travel-trailer', year: 2014, skin: 'fibreglass', construction: 'hung', roof: 'tpo', slides_road: 1, slides_curb: 0 };
 
 const describedAt = '2023-10-14T09:05:00-04:00';
 
@@ -49,13 +50,32 @@ const describe = (story: Teller): Rig => {
       place: whole,
       body: { axle: axle.id, pressure: typed('65', 'gauge-pressure', 'psi'), temperature: typed('68', 'temperature', 'f') },
     });
-  story.tell({ at: later(at, 90), kind: 'rig-facts', place: whole, body: { roof_walkable: 'no', warranty_months: typed('12', 'months', 'months') } });
+  story.tell({
+    at: later(at, 90),
+    kind: 'rig-facts',
+    place: whole,
+    body: { roof_walkable: 'no', warranty_months: typed('12', 'months', 'months'), stud_spacing: typed('16', 'length', 'in') },
+  });
+  story.tell({
+    at: later(at, 100),
+    kind: 'meter',
+    place: whole,
+    body: { name: METER, scale: 'pin', calibrated_at: typed('68', 'temperature', 'f'), correction: 'linear', repeatability: typed('0.5', 'moisture-content', 'percent') },
+  });
   story.tell({
     at: later(at, 120),
     observed_at: '2023-10-14/2026-10-03',
     kind: 'stay',
     place: whole,
-    body: { place_name: 'Home, open yard', heading: typed('90', 'angle', 'deg'), cover: 'open', ground: 'gravel', slides: 'in' },
+    body: {
+      place_name: 'Home, open yard',
+      heading: typed('90', 'angle', 'deg'),
+      nose_up: typed('0.8', 'angle', 'deg'),
+      curb_up: typed('0.6', 'angle', 'deg'),
+      cover: 'open',
+      ground: 'gravel',
+      slides: 'in',
+    },
   });
   return rigBook(DEMO_RIG, undefined, story.lines()).state.subject;
 };
@@ -132,31 +152,38 @@ const walk = (story: Teller, rig: Rig, round: Round, nth: number, lastFound: Las
       });
       if (found.length > 0) lastFound.set(station.id, told);
     }
-    if (side === 'inside') clock = moisture(story, round, id, place, clock, station);
+    if (side === 'inside') clock = meterTheWall(story, rig, round, id, clock);
   }
   story.tell({ at: later(round.begun, clock + 30), by, kind: 'round-ended', place: { at: 'rig' }, body: { end: 'finished' }, round: id });
 };
 
-const moisture = (
-  story: Teller,
-  round: Round,
-  id: EntryId,
-  place: { readonly at: 'station'; readonly station: string; readonly side: Side },
-  clock: number,
-  station: Station,
-): number => {
-  const x = 'x_m' in station.shape ? station.shape.x_m : 0;
-  const y = 'y_m' in station.shape ? station.shape.y_m : 0;
-  const reading = (text: string, more: object): object => ({
-    reading: typed(text, 'moisture-content', 'percent'),
-    wood_temperature: typed(round.air_f, 'temperature', 'f'),
-    ...more,
-  });
-  const common = { by: round.by, kind: 'wood-moisture-pin', round: id };
-  story.tell({ at: later(round.begun, clock + 40), ...common, place, body: reading(round.pin[0], { material: 'plywood' }) });
-  const dry = { at: 'point', face: station.face, side: 'inside', point_m: [x + 2.2, y] } as const;
-  story.tell({ at: later(round.begun, clock + 70), ...common, place: dry, body: reading(round.pin[1], { material: 'plywood', dry_reference: true }) });
-  return clock + 80;
+/** The dry places first, then the wall: half a minute a reading. */
+const meterTheWall = (story: Teller, rig: Rig, round: Round, id: EntryId, clock: number): number => {
+  const metering = METERINGS[round.begun.slice(0, 10)];
+  if (!metering) throw new Error(`nothing was metered in the round of ${round.begun}`);
+  const { face } = stationFor(rig, LEAKING);
+  let now = clock;
+  const read = ([x, y, percent]: Reading, more: object): void => {
+    now += 30;
+    story.tell({
+      at: later(round.begun, now),
+      by: round.by,
+      kind: 'wood-moisture-pin',
+      place: { at: 'point', face, side: 'inside', point_m: [x, y] },
+      round: id,
+      body: {
+        reading: typed(percent, 'moisture-content', 'percent'),
+        wood_temperature: typed(round.air_f, 'temperature', 'f'),
+        material: 'plywood',
+        surface: 'dry',
+        ...more,
+        meter: METER,
+      },
+    });
+  };
+  for (const reading of metering.dry) read(reading, { dry_reference: true });
+  for (const reading of metering.wall) read(reading, {});
+  return now + 30;
 };
 
 /** The demo rig's logbook: the same lines on every machine. */
@@ -166,6 +193,17 @@ export const demoLines = (): readonly Line[] => {
   const lastFound: LastFound = new Map();
   const events = [
     ...ROUNDS.map((round, nth) => ({ at: round.begun, happen: () => walk(story, rig, round, nth, lastFound) })),
+    ...WEATHERED.map(({ body, ...rest }) => ({ at: rest.at, happen: () => story.tell({ ...rest, place: { at: 'rig' }, body: bodyOf(body) }) })),
+    {
+      at: AIR_AND_SKIN.at,
+      happen: () =>
+        story.tell({
+          at: AIR_AND_SKIN.at,
+          kind: 'air-and-skin',
+          place: { at: 'point', face: stationFor(rig, LEAKING).face, side: 'inside', point_m: SILL },
+          body: bodyOf(AIR_AND_SKIN.body),
+        }),
+    },
     ...DONE.map((done) => ({
       at: done.at,
       happen: () => {

@@ -21,8 +21,6 @@ export type Round = {
   readonly air_f: string;
   /** Cold pressures as typed in psi: road front, road rear, curb front, curb rear. */
   readonly psi: readonly [string, string, string, string];
-  /** Pin readings in %, inside: below the window that comes to leak, and at the same height far from any opening. */
-  readonly pin: readonly [below: string, dry: string];
   readonly found: readonly Found[];
 };
 
@@ -56,7 +54,6 @@ export const ROUNDS: readonly Round[] = [
     by: 'Robin',
     air_f: '61',
     psi: ['65', '65', '65', '65'],
-    pin: ['11.0', '10.8'],
     found: [seal(ROOF_SEAM, 'S1'), seal(LEAKING, 'S1'), seal(SKYLIGHT, 'S1'), unseen(ANTENNA, 'out-of-reach')],
   },
   {
@@ -64,7 +61,6 @@ export const ROUNDS: readonly Round[] = [
     by: 'Robin',
     air_f: '66',
     psi: ['64', '64', '64', '64'],
-    pin: ['11.4', '10.9'],
     found: [seal(ROOF_SEAM, 'S1'), seal(LEAKING, 'S2'), seal(VENT, 'S2'), seal(SKYLIGHT, 'S1'), unseen(ANTENNA, 'out-of-reach')],
   },
   {
@@ -72,7 +68,6 @@ export const ROUNDS: readonly Round[] = [
     by: 'Robin',
     air_f: '58',
     psi: ['63', '62', '63', '63'],
-    pin: ['13.0', '10.7'],
     found: [
       seal(ROOF_SEAM, 'S2'),
       seal(LEAKING, 'S3', [], 'Upper forward corner.'),
@@ -87,7 +82,6 @@ export const ROUNDS: readonly Round[] = [
     by: 'Robin',
     air_f: '64',
     psi: ['65', '64', '65', '65'],
-    pin: ['12.6', '10.9'],
     found: [seal(ROOF_SEAM, 'S2'), seal(SKYLIGHT, 'S2'), unseen(ANTENNA, 'out-of-reach')],
   },
   {
@@ -95,7 +89,6 @@ export const ROUNDS: readonly Round[] = [
     by: 'Robin',
     air_f: '60',
     psi: ['64', '62', '64', '64'],
-    pin: ['14.5', '11.0'],
     found: [
       seal(ROOF_SEAM, 'S2'),
       seal(LEAKING, 'S2', [], 'Fine cracks again, a year after the reseal.'),
@@ -109,7 +102,6 @@ export const ROUNDS: readonly Round[] = [
     by: 'Robin',
     air_f: '63',
     psi: ['65', '62', '65', '65'],
-    pin: ['18.2', '11.1'],
     found: [
       seal(ROOF_SEAM, 'S3', ['cracked-through']),
       seal(LEAKING, 'S3', ['edge-lifts']),
@@ -124,7 +116,6 @@ export const ROUNDS: readonly Round[] = [
     by: 'Robin',
     air_f: '59',
     psi: ['64', '54', '64', '63'],
-    pin: ['24.1', '11.0'],
     found: [
       seal(ROOF_SEAM, 'S4', ['cracked-through', 'edge-lifts'], 'Open over a hand’s width at the road-side end.'),
       seal(LEAKING, 'S4', ['cracked-through', 'not-adhering'], 'The new bead has let go of the old one.'),
@@ -139,6 +130,46 @@ export const ROUNDS: readonly Round[] = [
     ],
   },
 ];
+
+/** What is known of the whole rig, its air and the weather, between the rounds. */
+export type Weathered = { readonly at: string; readonly observed_at?: string; readonly kind: string; readonly body: Readonly<Record<string, unknown>>; readonly note?: string };
+
+export const WEATHERED: readonly Weathered[] = [
+  {
+    at: '2026-04-18T12:30:00-04:00',
+    observed_at: '2026-03-15/2026-04-18',
+    kind: 'lived-air',
+    body: { temperature: figure('52', 'temperature', 'f'), relative_humidity: figure('58', 'relative-humidity', 'percent') },
+  },
+  {
+    at: '2026-09-14T08:00:00-04:00',
+    observed_at: '2026-09-12/2026-09-13',
+    kind: 'rain-fell',
+    body: { amount: figure('1.2', 'length', 'in'), wind_from: 'road', while: 'parked' },
+  },
+  {
+    at: '2026-09-27T18:30:00-04:00',
+    observed_at: '2026-09-27/2026-09-27',
+    kind: 'rain-fell',
+    body: { amount: figure('0.7', 'length', 'in'), wind_from: 'calm', while: 'parked' },
+  },
+  {
+    at: '2026-10-03T11:20:00-04:00',
+    observed_at: '2026-08-29/2026-10-03',
+    kind: 'lived-air',
+    body: { temperature: figure('66', 'temperature', 'f'), relative_humidity: figure('57', 'relative-humidity', 'percent') },
+  },
+];
+
+/** Air and surface beside the wet place, on the day it was metered: far from dew. */
+export const AIR_AND_SKIN = {
+  at: '2026-10-03T11:05:00-04:00',
+  body: {
+    air_temperature: figure('62', 'temperature', 'f'),
+    relative_humidity: figure('52', 'relative-humidity', 'percent'),
+    skin_temperature: figure('58', 'temperature', 'f'),
+  },
+} as const;
 
 /** Care and decisions between the rounds. `settles` names the pick whose latest finding it is about. */
 export type Done = {
