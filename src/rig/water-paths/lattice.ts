@@ -46,7 +46,10 @@ export type Lattice = {
 
 export type Entries = { readonly all: readonly number[] /** Those that face the wind while driving. */; readonly windward: readonly number[] };
 
-const key = (x: number, y: number): string => `${Math.round(x * 1000)},${Math.round(y * 1000)}`;
+/** Whole numbers as one, for looking up; good to a million either way. */
+const paired = (i: number, j: number): number => (i + 1e6) * 4e6 + (j + 1e6);
+/** To the millimetre: nothing on a rig is drawn finer. */
+const key = (x: number, y: number): number => paired(Math.round(x * 1000), Math.round(y * 1000));
 const strictlyIn = ([x, y]: FacePoint, b: Box): boolean => x > b.x0 + 1e-6 && x < b.x1 - 1e-6 && y > b.y0 + 1e-6 && y < b.y1 - 1e-6;
 
 /** Its corners and where it crosses the lines of the lattice: no two neighbours are farther apart than one cell's diagonal. */
@@ -90,8 +93,8 @@ type Link = { readonly a: number; readonly b: number; readonly by: number; reado
 class Builder {
   readonly points: { readonly on: number; readonly at: FacePoint; readonly space: Space }[] = [];
   readonly links: Link[] = [];
-  readonly #ids: Map<string, number>[];
-  readonly #cells: Map<string, number[]>[];
+  readonly #ids: Map<number, number>[];
+  readonly #cells: Map<number, number[]>[];
   readonly edge = new Set<number>();
   readonly extra = new Set<number>();
 
@@ -117,9 +120,9 @@ class Builder {
     return id;
   }
 
-  #cell(on: number, [x, y]: FacePoint, i: number, j: number): string {
+  #cell(on: number, [x, y]: FacePoint, i: number, j: number): number {
     const [ox, oy] = this.surfaces[on]?.origin_m ?? [0, 0];
-    return `${Math.floor((x - ox) / STEP_M + 1e-6) + i},${Math.floor((y - oy) / STEP_M + 1e-6) + j}`;
+    return paired(Math.floor((x - ox) / STEP_M + 1e-6) + i, Math.floor((y - oy) / STEP_M + 1e-6) + j);
   }
 
   /** No farther than one step along either axis. */
@@ -168,11 +171,14 @@ const fill = (b: Builder, on: number, holes: readonly Box[]): void => {
 };
 
 const joinEdges = (b: Builder): void => {
-  const cells = new Map<string, number[]>();
-  const cell = (p: Space, d: readonly [number, number, number]): string => p.map((v, i) => Math.floor(v / SAME_EDGE_M) + (d[i] ?? 0)).join(',');
+  const cells = new Map<number, number[]>();
+  const cut = (v: number): number => Math.floor(v / SAME_EDGE_M);
+  const cell = ([x, y, z]: Space, i: number, j: number, k: number): number => paired(cut(x) + i, cut(y) + j) * 1e3 + cut(z) + k + 10;
   for (const id of b.edge) {
-    const k = cell((b.points[id] as { space: Space }).space, [0, 0, 0]);
-    cells.set(k, [...(cells.get(k) ?? []), id]);
+    const k = cell((b.points[id] as { space: Space }).space, 0, 0, 0);
+    const there = cells.get(k);
+    if (there) there.push(id);
+    else cells.set(k, [id]);
   }
   const steps = [-1, 0, 1];
   for (const id of b.edge) {
@@ -180,7 +186,7 @@ const joinEdges = (b: Builder): void => {
     for (const i of steps)
       for (const j of steps)
         for (const k of steps)
-          for (const other of cells.get(cell(p.space, [i, j, k])) ?? []) {
+          for (const other of cells.get(cell(p.space, i, j, k)) ?? []) {
             const q = b.points[other] as (typeof b.points)[number];
             if (other <= id || q.on === p.on) continue;
             if (Math.hypot(p.space[0] - q.space[0], p.space[1] - q.space[1], p.space[2] - q.space[2]) > SAME_EDGE_M) continue;

@@ -33,10 +33,26 @@ const overEdge = (lattice: Lattice, when: When, from: number, to: number, drop: 
   return s?.kind === 'wall' && t?.kind === 'roof' ? Number.POSITIVE_INFINITY : EFFORT.edge;
 };
 
+const kept = new WeakMap<Lattice, Map<string, Weighed>>();
+/** Tilts that are kept weighed: as many as are usually asked for together; ours. */
+const MOST_KEPT = 6;
+
 /** Weighs every move for one tilt. While driving the road counts as level: how the rig stood when parked says nothing then. */
 export const weigh = (lattice: Lattice, tilt: Tilt, when: When): Weighed => {
   const { nose_up_rad, curb_up_rad } = when === 'driving' ? LEVEL_ROAD : tilt;
-  const lean = { nose: Math.tan(nose_up_rad), curb: Math.tan(curb_up_rad) };
+  const known = kept.get(lattice) ?? new Map<string, Weighed>();
+  kept.set(lattice, known);
+  const key = `${when} ${nose_up_rad} ${curb_up_rad}`;
+  const was = known.get(key);
+  if (was) return was;
+  const made = weighed(lattice, { nose: Math.tan(nose_up_rad), curb: Math.tan(curb_up_rad) }, when);
+  const oldest = known.keys().next().value;
+  if (known.size >= MOST_KEPT && oldest !== undefined) known.delete(oldest);
+  known.set(key, made);
+  return made;
+};
+
+const weighed = (lattice: Lattice, lean: { readonly nose: number; readonly curb: number }, when: When): Weighed => {
   const height = Float64Array.from(lattice.up, (up, i) => heightOf(lean, lattice.aft[i] ?? 0, lattice.across[i] ?? 0, up));
   const towards = new Float64Array(lattice.to.length);
   for (let point = 0; point < lattice.size; point++) {
@@ -125,7 +141,7 @@ export const spreadTo = (lattice: Lattice, w: Weighed, seeds: ReadonlyMap<number
     for (let slot = lattice.first[point] as number; slot < end; slot++) {
       const e = k + (w.towards[slot] as number);
       const from = lattice.to[slot] as number;
-      if (e >= (effort[from] as number)) continue;
+      if (!(e < (effort[from] as number))) continue;
       effort[from] = e;
       next[from] = point;
       slotOf[from] = slot;

@@ -42,6 +42,18 @@ const crossings = (outline: readonly FacePoint[], axis: Axis, value: number): re
   });
 };
 
+/** The points of a lattice stand in rows: the same few values are asked for again and again. */
+const remembered = (of: (at: number) => number): ((at: number) => number) => {
+  const known = new Map<number, number>();
+  return (at) => {
+    const was = known.get(at);
+    if (was !== undefined) return was;
+    const is = of(at);
+    known.set(at, is);
+    return is;
+  };
+};
+
 const HAIR_M = 1e-6;
 
 const slideSurface = (face: Face, slide: Slide, width: number): Surface => {
@@ -77,8 +89,10 @@ export const surfacesOf = (rig: Rig): readonly Surface[] => {
   if (!side) return [];
   const width = bodyWidth(rig);
   const middle = width / 2;
-  const topAt = (x: number): number => Math.max(...crossings(side, 0, x));
-  const bottomAt = (x: number): number => Math.min(...crossings(side, 0, x));
+  const topAt = remembered((x) => Math.max(...crossings(side, 0, x)));
+  const bottomAt = remembered((x) => Math.min(...crossings(side, 0, x)));
+  const foremostAt = remembered((y) => Math.min(...crossings(side, 1, y)));
+  const rearmostAt = remembered((y) => Math.max(...crossings(side, 1, y)));
   const crown = Math.max(0, rig.levels.roof_top_m - Math.max(...side.map((p) => p[1])));
   const cutAway = (face: FaceId): readonly Box[] => rig.slides.filter((s) => s.face === face).map((s) => ({ x0: s.x_m, y0: s.y_m, x1: s.x_m + s.w_m, y1: s.y_m + s.h_m }));
 
@@ -92,11 +106,11 @@ export const surfacesOf = (rig: Rig): readonly Surface[] => {
       case 'curb':
         return [{ ...plain, kind: 'wall', origin_m: [0, 0], at: (x, y) => [x, face.id === 'road' ? 0 : width, y] }];
       case 'front':
-        return [{ ...across, faces_wind: true, at: (x, y) => [Math.min(...crossings(side, 1, Math.max(y, low + HAIR_M))), x, y] }];
+        return [{ ...across, faces_wind: true, at: (x, y) => [foremostAt(Math.max(y, low + HAIR_M)), x, y] }];
       case 'step':
-        return [{ ...across, faces_wind: true, at: (x, y) => [Math.min(...crossings(side, 1, Math.min(y, high - HAIR_M))), x, y] }];
+        return [{ ...across, faces_wind: true, at: (x, y) => [foremostAt(Math.min(y, high - HAIR_M)), x, y] }];
       case 'rear':
-        return [{ ...across, at: (x, y) => [Math.max(...crossings(side, 1, y)), x, y] }];
+        return [{ ...across, at: (x, y) => [rearmostAt(y), x, y] }];
       case 'roof': {
         const [centre, half] = [(low + high) / 2, (high - low) / 2];
         return [{ ...plain, kind: 'roof', origin_m: [0, centre], at: (x, y) => [x, y, topAt(x) + crown * Math.max(0, 1 - Math.abs(y - centre) / half)] }];

@@ -245,6 +245,10 @@ describe('where the water may come in', () => {
     expect(driving?.effort_m).toBeLessThan((parked?.effort_m ?? 0) / 2);
     expect(waterPaths(on, [spot('curb', 0.5, 1.6)], LEVEL, 'driving')).toEqual([]);
   });
+  it('a place that is not on the rig, or a tilt that is no number, has no ways', () => {
+    expect(waterPaths(rig, [spot('nowhere', 1, 1), spot('road', 99, 1), spot('road', Number.NaN, 1)], LEVEL, 'parked')).toEqual([]);
+    expect(waterPaths(rig, [spot('curb', 4.6, 1.0)], { nose_up_rad: Number.NaN, curb_up_rad: 0 }, 'parked').every((p) => Number.isFinite(p.effort_m))).toBe(true);
+  });
   it('the tongue is no face of the shell, a rig without faces has no ways, a retired opening lets nothing in', () => {
     expect(waterPaths(rig, [spot('tongue', -0.5, 1)], LEVEL, 'parked')).toEqual([]);
     expect(waterPaths(blankRig('r'), [spot('road', 1, 1)], LEVEL, 'parked')).toEqual([]);
