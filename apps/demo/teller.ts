@@ -1,5 +1,5 @@
 import { hashOf, type Line, lineOf, uuidV7 } from '../../src/logbook';
-import type { Draft, EntryId } from '../../src/terms';
+import type { Draft, EntryId, Head } from '../../src/terms';
 import { parseInstant, type QuantityId, readQuantity, type Typed } from '../../src/units';
 
 /** What the scenario says; rig, version and place of the line in the chain are filled in by the teller. */
@@ -9,8 +9,12 @@ export type Teller = { readonly tell: (told: Told) => EntryId; readonly lines: (
 
 const bytesOf = (hex: string, count: number): Uint8Array => Uint8Array.from({ length: count }, (_, i) => Number.parseInt(hex.slice(i * 2, i * 2 + 2), 16));
 
-/** Writes one device's lines in the order told. The same story gives the same bytes on every machine: chance comes from the text of the story itself. */
-export const teller = (rig: string, device: string, by: string, versionOf: (kind: string) => number): Teller => {
+/**
+ * Writes one device's lines in the order told. The same story gives the same bytes on every machine: chance comes from the text of the story itself.
+ *
+ * @param known  last lines of other devices that this one holds from the start
+ */
+export const teller = (rig: string, device: string, by: string, versionOf: (kind: string) => number, known: readonly Head[] = []): Teller => {
   const lines: Line[] = [];
   return {
     lines: () => lines,
@@ -29,7 +33,7 @@ export const teller = (rig: string, device: string, by: string, versionOf: (kind
         device,
         counter,
         previous: lines.at(-1)?.hash ?? null,
-        heads: [],
+        heads: known,
       });
       lines.push(line);
       return line.entry.id;

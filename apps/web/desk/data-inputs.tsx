@@ -53,9 +53,6 @@ const HourlyAirInput = ({ answers, onChange }: DataProps) => {
           Offset of its clock, where its times name none <input type="text" size={7} value={offset} onChange={(e) => setOffset(e.target.value)} />
         </label>
       </div>
-      <p className="mut small" id={`${id}-how`}>
-        A text file whose first line is time, temperature_c or temperature_f, relative_humidity_percent. Means and days are filled in from it and can be changed.
-      </p>
       {air !== undefined && answers['hours'] !== undefined && (
         <p role="status">
           {air.name}: {air.sentence}{' '}
@@ -79,6 +76,9 @@ const HourlyAirInput = ({ answers, onChange }: DataProps) => {
           <p>Nothing was taken from the file.</p>
         </div>
       )}
+      <p className="mut small" id={`${id}-how`}>
+        A text file whose first line is time, temperature_c or temperature_f, relative_humidity_percent. Means and days are filled in from it and can be changed.
+      </p>
     </fieldset>
   );
 };
