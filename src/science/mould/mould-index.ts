@@ -1,11 +1,10 @@
-import { accept, type Kelvin, type RelativeHumidity, type Result, refuse } from '../../units';
+import { accept, type Kelvin, type RelativeHumidity, type Result } from '../../units';
 import { holds, outsideValidity, type Validity } from '../validity';
 import { type MouldClassId, mouldClass } from './mould-classes';
 import { grows, growthADay, mouldHumidity } from './mould-growth';
 
 /** A stretch of time with one climate at the surface; one hour of a record, or weeks. */
 export type MouldSpell = {
-  /** Whole hours. */
   readonly hours: number;
   /** Of the surface. [K] */
   readonly temperature: Kelvin;
@@ -38,19 +37,13 @@ const declineFactor: Validity = { of: 'decline', least: 0, most: 1, words: 'a fa
 
 const declineADay = (dry_hours: number): number => (dry_hours <= FIRST_H ? FIRST_A_DAY : dry_hours <= REST_UNTIL_H ? 0 : LATER_A_DAY);
 
-const atSpell = <T>(result: Result<T>, i: number): Result<T> => (result.ok ? result : { ok: false, refusals: result.refusals.map((r) => ({ ...r, path: `${r.path}[${i}]` })) });
+const spellHours: Validity = { of: 'hours', least: 0, most: 1e6, words: '0 to a million hours', source: 'ours' };
 
 const faultOf = (spell: MouldSpell, i: number): Result<never> | undefined => {
-  if (!Number.isInteger(spell.hours) || spell.hours < 0)
-    return refuse({
-      code: 'not-whole-hours',
-      path: `hours[${i}]`,
-      expected: 'whole hours, 0 or more',
-      received: String(spell.hours),
-      sentence: `Spell ${i + 1} must last whole hours.`,
-    });
-  if (!holds(spell.temperature, climate)) return atSpell(outsideValidity(climate, `${spell.temperature - 273.15} °C`), i);
-  if (!holds(spell.relative_humidity, mouldHumidity)) return atSpell(outsideValidity(mouldHumidity, `${spell.relative_humidity * 100} %`), i);
+  const at = (list: string, validity: Validity): Validity => ({ ...validity, of: `${list}[${i}]` });
+  if (!holds(spell.hours, spellHours)) return outsideValidity(at('hours', spellHours), `${spell.hours} h`);
+  if (!holds(spell.temperature, climate)) return outsideValidity(at('temperatures', climate), `${spell.temperature - 273.15} °C`);
+  if (!holds(spell.relative_humidity, mouldHumidity)) return outsideValidity(at('humidities', mouldHumidity), `${spell.relative_humidity * 100} %`);
   return undefined;
 };
 
@@ -65,7 +58,7 @@ const faultOf = (spell: MouldSpell, i: number): Result<never> | undefined => {
  * @valid          humidity 0…100 %; growth between 0 and 50 °C, rest outside
  * @agrees         0.03 against eight cases at constant climate and two that dry, 0.05 against daily cycling, made by another implementation
  *                 that keeps the cubic between 20 and 25 °C, which is worth up to 0.01
- * @assumes        explicit steps of one hour; the climate at the surface is known, which it rarely is inside a wall
+ * @assumes        explicit steps of one hour, the last of a spell shorter where it ends between; the climate at the surface is known, which it rarely is inside a wall
  * @source         1. Hukka and Viitanen 1999, Wood Science and Technology 33:475; Ojanen and others 2010: equations read in public implementations
  */
 export const mouldThrough = (spells: readonly MouldSpell[], surface: MouldClassId, decline = 1, start = 0): Result<MouldCourse> => {
@@ -83,9 +76,11 @@ export const mouldThrough = (spells: readonly MouldSpell[], surface: MouldClassI
   for (const { hours, temperature, relative_humidity } of spells) {
     const [T, RH] = [temperature - 273.15, relative_humidity * 100];
     const damp = grows(T, RH, of);
-    for (let h = 0; h < hours; h++) {
-      dry_hours = damp ? 0 : dry_hours + 1;
-      index = damp ? index + growthADay(T, RH, index, of) / 24 : Math.max(0, index - (decline * declineADay(dry_hours)) / 24);
+    for (let left = hours; left > 0; left -= 1) {
+      const step = Math.min(1, left);
+      dry_hours = damp ? 0 : dry_hours + step;
+      const change = damp ? growthADay(T, RH, index, of) : -decline * declineADay(dry_hours);
+      index = Math.max(0, index + (change * step) / 24);
       highest = Math.max(highest, index);
     }
     after.push(index);

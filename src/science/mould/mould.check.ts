@@ -37,8 +37,8 @@ describe('sensitivity classes', () => {
 });
 
 describe('critical humidity', () => {
-  it('falls with warmth until it meets the floor of the class near 18 °C, and has no step at 20 °C worth a twentieth of a point', () => {
-    for (let t = 0; t < 17; t += 0.5) expect(value(criticalHumidity(c(t + 0.5), 'very-sensitive'))).toBeLessThan(value(criticalHumidity(c(t), 'very-sensitive')));
+  it('falls with warmth until it meets the floor of the class near 15 °C, and has no step at 20 °C worth a twentieth of a point', () => {
+    for (let t = 0; t < 14.5; t += 0.5) expect(value(criticalHumidity(c(t + 0.5), 'very-sensitive'))).toBeLessThan(value(criticalHumidity(c(t), 'very-sensitive')));
     expect(value(criticalHumidity(c(20), 'very-sensitive')) - value(criticalHumidity(c(20.01), 'very-sensitive'))).toBeCloseTo(0.0004, 6);
     for (const t of [21, 30, 45, 50]) {
       expect(value(criticalHumidity(c(t), 'sensitive'))).toBe(0.8);
@@ -82,6 +82,11 @@ describe('mould index', () => {
     );
   });
 
+  it('takes part of an hour as part of its step', () => {
+    const at = (hours: number) => value(mouldThrough([spell(hours, 22, 0.97)], 'very-sensitive')).index;
+    expect(at(10.5)).toBeCloseTo((at(10) + at(11)) / 2, 9);
+  });
+
   it('comes to its largest and no further', () => {
     for (const id of ids) {
       const limit = value(largestMouldIndex(c(22), h(0.97), id));
@@ -118,9 +123,9 @@ describe('mould index', () => {
   it('of no time at all is where it began', () => expect(value(mouldThrough([], 'sensitive', 1, 2.5))).toEqual({ index: 2.5, highest: 2.5, after: [] }));
 
   it('is refused for what cannot be, and the spell is named', () => {
-    expect(path(mouldThrough([spell(1, 20, 0.9), spell(1, 20, 1.2)], 'sensitive'))).toBe('outside-validity relative_humidity[1]');
-    expect(path(mouldThrough([spell(1, Number.NaN, 0.9)], 'sensitive'))).toBe('outside-validity temperature[0]');
-    expect(path(mouldThrough([spell(1.5, 20, 0.9)], 'sensitive'))).toBe('not-whole-hours hours[0]');
+    expect(path(mouldThrough([spell(1, 20, 0.9), spell(1, 20, 1.2)], 'sensitive'))).toBe('outside-validity humidities[1]');
+    expect(path(mouldThrough([spell(1, Number.NaN, 0.9)], 'sensitive'))).toBe('outside-validity temperatures[0]');
+    expect(path(mouldThrough([spell(-1, 20, 0.9)], 'sensitive'))).toBe('outside-validity hours[0]');
     expect(path(mouldThrough([], 'sensitive', 1, 7))).toBe('outside-validity start');
     expect(path(mouldThrough([], 'sensitive', -1))).toBe('outside-validity decline');
   });

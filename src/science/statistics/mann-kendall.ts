@@ -48,8 +48,8 @@ export type MannKendall = {
   /** Counted exactly, or by the normal approximation. */
   readonly exact: boolean;
   readonly variance: number;
-  /** Of the normal approximation; absent where it was counted exactly. */
-  readonly z?: number;
+  /** Of the normal approximation. */
+  readonly z: number;
   readonly p_two_sided: number;
   /** Chance of falling this much or more by itself. */
   readonly p_falling: number;
@@ -59,7 +59,9 @@ export type MannKendall = {
 
 const score = (values: readonly number[]): number => values.reduce((sum, a, i) => sum + values.slice(i + 1).reduce((t, b) => t + Math.sign(b - a), 0), 0);
 
-const counted = (n: number, s: number): Pick<MannKendall, 'exact' | 'p_two_sided' | 'p_falling' | 'p_rising'> => ({
+type Chances = Pick<MannKendall, 'exact' | 'p_two_sided' | 'p_falling' | 'p_rising'>;
+
+const counted = (n: number, s: number): Chances => ({
   exact: true,
   p_two_sided: Math.min(1, 2 * kendallUpperTail(n, Math.abs(s))),
   p_falling: kendallUpperTail(n, -s),
@@ -67,17 +69,14 @@ const counted = (n: number, s: number): Pick<MannKendall, 'exact' | 'p_two_sided
 });
 
 /** One is taken off S towards zero, because S goes in steps; of S = 0 nothing is left. */
-const approximated = (s: number, variance: number): Pick<MannKendall, 'exact' | 'z' | 'p_two_sided' | 'p_falling' | 'p_rising'> => {
-  const deviation = Math.sqrt(variance);
-  const z = s === 0 ? 0 : (Math.sign(s) * (Math.abs(s) - 1)) / deviation;
-  return {
-    exact: false,
-    z,
-    p_two_sided: Math.min(1, 2 * normalUpperTail(Math.abs(z))),
-    p_falling: normalUpperTail(-(s + 1) / deviation),
-    p_rising: normalUpperTail((s - 1) / deviation),
-  };
-};
+const standard = (s: number, variance: number): number => (s === 0 ? 0 : (Math.sign(s) * (Math.abs(s) - 1)) / Math.sqrt(variance));
+
+const approximated = (s: number, variance: number): Chances => ({
+  exact: false,
+  p_two_sided: Math.min(1, 2 * normalUpperTail(Math.abs(standard(s, variance)))),
+  p_falling: normalUpperTail(-(s + 1) / Math.sqrt(variance)),
+  p_rising: normalUpperTail((s - 1) / Math.sqrt(variance)),
+});
 
 /**
  * Whether readings rise or fall at all, from their order alone: how often a later one lies above an earlier one.
@@ -92,14 +91,14 @@ const approximated = (s: number, variance: number): Pick<MannKendall, 'exact' | 
  *                2. exact up to ten, normal above: Gilbert 1987 as described in the manual of a statistics program
  */
 export const mannKendall = (values: readonly number[]): Result<MannKendall> => {
-  const usable = enough(values, LEAST, 'values');
+  const usable = enough(values, LEAST, 'readings');
   if (!usable.ok) return usable;
   const n = values.length;
   const s = score(values);
   const groups = ties(values);
   const variance = varianceOfS(n, groups);
   const untied = pairsOf(n) - groups.reduce((sum, t) => sum + pairsOf(t), 0);
-  if (untied === 0) return accept({ s: 0, tau: 0, exact: true, variance: 0, p_two_sided: 1, p_falling: 1, p_rising: 1 });
+  if (untied === 0) return accept({ s: 0, tau: 0, exact: true, variance: 0, z: 0, p_two_sided: 1, p_falling: 1, p_rising: 1 });
   const tau = s / Math.sqrt(untied * pairsOf(n));
-  return accept({ s, tau, variance, ...(groups.length === 0 && n <= EXACT_UP_TO ? counted(n, s) : approximated(s, variance)) });
+  return accept({ s, tau, variance, z: standard(s, variance), ...(groups.length === 0 && n <= EXACT_UP_TO ? counted(n, s) : approximated(s, variance)) });
 };

@@ -20,20 +20,23 @@ export const enough = (values: readonly number[], least: number, path: string): 
   );
 };
 
+/** Readings closer in time than this are of one time: a minute. [d] */
+export const ONE_TIME = 1 / 1440;
+
 /** Refuses readings that do not pair with times, and times that are all the same. */
 export const paired = (times: readonly number[], values: readonly number[], least: number): Result<undefined> => {
   if (times.length !== values.length)
     return refuse(
       refusal(
         'lengths-differ',
-        'values',
+        'readings',
         `${times.length} readings, one for each time`,
         `${values.length} readings`,
         `There are ${times.length} times and ${values.length} readings; each reading needs its time.`,
       ),
     );
-  for (const checked of [enough(times, least, 'times'), enough(values, least, 'values')]) if (!checked.ok) return checked;
-  if (times.every((t) => t === times[0]))
+  for (const checked of [enough(times, least, 'times'), enough(values, least, 'readings')]) if (!checked.ok) return checked;
+  if (Math.max(...times) - Math.min(...times) < ONE_TIME)
     return refuse(refusal('times-all-equal', 'times', 'readings from at least two times', `all at ${times[0]}`, 'All readings are from the same time; a change cannot be told.'));
   return accept(undefined);
 };

@@ -102,13 +102,13 @@ describe('slope', () => {
   it('is refused for one reading, one time, lengths that differ, or no number', () => {
     expect(code(theilSen([1], [12]))).toBe('too-few-readings times');
     expect(code(theilSen([5, 5, 5], [12, 13, 14]))).toBe('times-all-equal times');
-    expect(code(theilSen([1, 2, 3], [12, 13]))).toBe('lengths-differ values');
-    expect(code(theilSen([1, 2], [12, Number.NaN]))).toBe('not-a-number values[1]');
+    expect(code(theilSen([1, 2, 3], [12, 13]))).toBe('lengths-differ readings');
+    expect(code(theilSen([1, 2], [12, Number.NaN]))).toBe('not-a-number readings[1]');
     expect(code(theilSen([], []))).toBe('too-few-readings times');
   });
 
   it('has no 95 % interval from four readings, and one from five', () => {
-    expect(code(senInterval([0, 7, 14, 21], [27, 24, 21, 18.5], 0.95))).toBe('too-few-readings values');
+    expect(code(senInterval([0, 7, 14, 21], [27, 24, 21, 18.5], 0.95))).toBe('too-few-readings readings');
     expect(senInterval([0, 7, 14, 21, 28], [27, 24, 21, 18.5, 18], 0.95).ok).toBe(true);
   });
 });
@@ -140,8 +140,8 @@ describe('trend', () => {
 
   it('is none where all readings are equal, and is refused for two', () => {
     expect(value(mannKendall([12, 12, 12]))).toMatchObject({ s: 0, tau: 0, p_two_sided: 1, p_falling: 1, p_rising: 1 });
-    expect(code(mannKendall([12, 13]))).toBe('too-few-readings values');
-    expect(code(mannKendall([12, Number.POSITIVE_INFINITY, 13]))).toBe('not-a-number values[1]');
+    expect(code(mannKendall([12, 13]))).toBe('too-few-readings readings');
+    expect(code(mannKendall([12, Number.POSITIVE_INFINITY, 13]))).toBe('not-a-number readings[1]');
   });
 
   it('goes over from counting to the normal curve with a small step: within 0.007 at ten and fifteen readings', () => {

@@ -1,7 +1,7 @@
 import { accept, type Result, refuse } from '../../units';
 import { median } from './median';
 import { normalAbove } from './normal';
-import { paired } from './series';
+import { ONE_TIME, paired } from './series';
 import { ties, varianceOfS } from './ties';
 
 /** Slope of a line, in units of the readings a day, and where it stands at time 0. */
@@ -13,7 +13,7 @@ const pairSlopes = (times: readonly number[], values: readonly number[]): readon
   for (let i = 0; i < times.length; i++)
     for (let j = i + 1; j < times.length; j++) {
       const dt = (times[j] ?? 0) - (times[i] ?? 0);
-      if (dt !== 0) slopes.push(((values[j] ?? 0) - (values[i] ?? 0)) / dt);
+      if (Math.abs(dt) >= ONE_TIME) slopes.push(((values[j] ?? 0) - (values[i] ?? 0)) / dt);
     }
   return slopes.sort((a, b) => a - b);
 };
@@ -29,7 +29,7 @@ const LEAST = 2;
  * @returns        slope a day, and the line's height at day 0 (the median of what is left when the slope is taken off)
  * @valid          two readings or more from at least two times; otherwise a refusal
  * @agrees         0.0001 against five cases run in R 4.2.2 and SciPy 1.17.1
- * @assumes        pairs taken at one time say nothing about a change and are left out
+ * @assumes        pairs taken within a minute say nothing about a change and are left out
  * @source         1. Sen, Journal of the American Statistical Association 63 (1968), 1379: worked example from memory, unconfirmed
  */
 export const theilSen = (times_d: readonly number[], values: readonly number[]): Result<SenLine> => {
@@ -68,7 +68,7 @@ export const senInterval = (times_d: readonly number[], values: readonly number[
   const percent = `${Number((confidence * 100).toPrecision(3))} %`;
   return refuse({
     code: 'too-few-readings',
-    path: 'values',
+    path: 'readings',
     expected: `enough readings for ${percent}`,
     received: `${n} readings`,
     sentence: `${n} readings are too few for an interval of ${percent}. Take more, or ask for less confidence.`,
