@@ -72,6 +72,13 @@ export const entryPointsSheet = defineWorksheet({
   },
   results: {
     posterior_fraction: { type: 'numbers', quantity: 'share', unit: 'fraction', meaning: 'for each source, the chance that it lets water in', decimals: 3 },
+    through_fraction: {
+      type: 'numbers',
+      quantity: 'share',
+      unit: 'fraction',
+      meaning: 'for each source, the chance that it does and that its water got to a wet place',
+      decimals: 3,
+    },
     none_fraction: { type: 'number', quantity: 'share', unit: 'fraction', meaning: 'chance that none of them does, and something not listed wets the places', decimals: 3 },
     evidence_fraction: { type: 'number', quantity: 'share', unit: 'fraction', meaning: 'chance of just these wet and dry places, before looking', decimals: 6 },
   },
@@ -87,9 +94,9 @@ export const entryPointsSheet = defineWorksheet({
     const pass = prior.map((_, i) => passes.slice(i * m, (i + 1) * m));
     const ranked = entryPosterior({ prior, pass, background, wet });
     if (!ranked.ok) return ranked;
-    const { evidence, posterior, none } = ranked.value;
+    const { evidence, posterior, through, none } = ranked.value;
     return accept({
-      result: { posterior_fraction: posterior, none_fraction: none, evidence_fraction: evidence },
+      result: { posterior_fraction: posterior, through_fraction: through, none_fraction: none, evidence_fraction: evidence },
       working: [
         step(
           'A place is wet',
@@ -103,8 +110,8 @@ export const entryPointsSheet = defineWorksheet({
           step(
             `Source ${i + 1}`,
             'Σ over combinations in which it leaks / Σ over all',
-            `before: ${percent(prior[i] ?? 0)}; passes to the places: ${(pass[i] ?? []).join(', ')}`,
-            percent(p),
+            `before: ${percent(prior[i] ?? 0)}; passes to the places: ${(pass[i] ?? []).map((w) => figure(w, 2)).join(', ')}`,
+            `leaks ${percent(p)}, and wetted a place ${percent(through[i] ?? 0)}`,
           ),
         ),
         step('None of them', 'combination in which no source leaks / Σ over all', '', percent(none)),

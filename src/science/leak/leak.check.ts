@@ -27,18 +27,33 @@ const counted = ({ prior, pass, background, wet, likelihoods = [] }: EntryEviden
   };
   const weights = rows.map(weigh);
   const all = weights.reduce((a, b) => a + b, 0);
+  // A source's water missing every wet place is an event of its own: then the places are wet without it.
+  const missing = (leaks: readonly boolean[], source: number): number => {
+    const rest = leaks.map((l, i) => l && i !== source);
+    const before = prior.map((p, i) => (leaks[i] ? p : 1 - p));
+    const places = wet.map((isWet, j) => {
+      const dryWithoutIt = pass.reduce((dry, row, i) => dry * (rest[i] ? 1 - (row[j] ?? 0) : 1), 1 - (background[j] ?? 0));
+      const itMisses = 1 - (pass[source]?.[j] ?? 0);
+      return itMisses * (isWet ? 1 - dryWithoutIt : dryWithoutIt);
+    });
+    const tests = likelihoods.map((l) => (leaks[l.source] ? l.if_leaks : l.if_not));
+    return [...before, ...places, ...tests].reduce((a, b) => a * b, 1);
+  };
   return {
     evidence: all,
+    through: prior.map((_, i) => rows.reduce((sum, row, at) => sum + (row[i] ? (weights[at] ?? 0) - missing(row, i) : 0), 0) / all),
     posterior: prior.map((_, i) => rows.reduce((sum, row, at) => sum + (row[i] ? (weights[at] ?? 0) : 0), 0) / all),
     none: (weights[0] ?? 0) / all,
   };
 };
 
+/** Sure ones and impossible ones too. */
+const anyChance = fc.oneof({ weight: 8, arbitrary: fc.double({ min: 0.01, max: 0.95, noNaN: true }) }, { weight: 1, arbitrary: fc.constantFrom(0, 1) });
 const chance = fc.double({ min: 0.01, max: 0.95, noNaN: true });
 const evidence = (sources: { min: number; max: number }, places: { min: number; max: number }): fc.Arbitrary<EntryEvidence> =>
   fc.tuple(fc.integer(sources), fc.integer(places)).chain(([n, m]) =>
     fc.record({
-      prior: fc.array(chance, { minLength: n, maxLength: n }),
+      prior: fc.array(anyChance, { minLength: n, maxLength: n }),
       pass: fc.array(fc.array(fc.oneof(fc.constant(0), chance), { minLength: m, maxLength: m }), { minLength: n, maxLength: n }),
       background: fc.array(chance, { minLength: m, maxLength: m }),
       wet: fc.array(fc.boolean(), { minLength: m, maxLength: m }),
@@ -54,6 +69,7 @@ describe('ranking of sources', () => {
         expect(Math.abs(ours.evidence / theirs.evidence - 1)).toBeLessThan(1e-10);
         expect(Math.abs(ours.none - theirs.none)).toBeLessThan(1e-10);
         for (const [i, p] of ours.posterior.entries()) expect(Math.abs(p - (theirs.posterior[i] ?? 0))).toBeLessThan(1e-10);
+        for (const [i, p] of ours.through.entries()) expect(Math.abs(p - (theirs.through[i] ?? 0))).toBeLessThan(1e-10);
       }),
       { numRuns: 200 },
     );
@@ -64,6 +80,7 @@ describe('ranking of sources', () => {
       fc.property(evidence({ min: 2, max: 7 }, { min: 1, max: 5 }), (e) => {
         const apart = { ...e, pass: e.pass.map((row, i) => (i === 0 ? row.map(() => 0) : row)), likelihoods: [] };
         expect(value(apart).posterior[0]).toBeCloseTo(apart.prior[0] ?? 0, 10);
+        expect(value(apart).through[0]).toBeCloseTo(0, 10);
       }),
     );
   });
@@ -120,8 +137,13 @@ describe('ranking of sources', () => {
     const pass = prior.map((_, i) => Array.from({ length: 12 }, (__, j) => ((i * 7 + j * 3) % 10) / 11));
     const many = value({ prior, pass, background: new Array(12).fill(0.02), wet: new Array(12).fill(true) });
     for (const p of many.posterior) expect(p).toBeGreaterThan(0);
-    expect(value({ prior: [], pass: [], background: [], wet: [] })).toEqual({ evidence: 1, posterior: [], none: 1 });
-    expect(value({ prior: [], pass: [], background: [0.1, 0.2], wet: [true, false] })).toEqual({ evidence: expect.closeTo(0.08, 12), posterior: [], none: expect.closeTo(1, 12) });
+    expect(value({ prior: [], pass: [], background: [], wet: [] })).toEqual({ evidence: 1, posterior: [], through: [], none: 1 });
+    expect(value({ prior: [], pass: [], background: [0.1, 0.2], wet: [true, false] })).toEqual({
+      evidence: expect.closeTo(0.08, 12),
+      posterior: [],
+      through: [],
+      none: expect.closeTo(1, 12),
+    });
   });
 
   it('refuses what it cannot answer', () => {
