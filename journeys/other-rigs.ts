@@ -192,6 +192,19 @@ const coldNight = (): readonly Line[] => {
     { dry_reference: true, surface: 'dry' },
   );
   read('2026-01-14T09:00:00-05:00', { face: 'curb', at: below.map(([x, y], i) => [x, y, ['23.5', '22.0', '24.5'][i] ?? ''] as const) }, '8', { surface: 'wet' });
+  // Beside them, wiped dry: what stays on the wall still lifts the figure.
+  read(
+    '2026-01-14T10:00:00-05:00',
+    {
+      face: 'curb',
+      at: [
+        [0.9, 1.2, '20.5'],
+        [1.4, 1.2, '19.8'],
+      ],
+    },
+    '8',
+    { surface: 'dry' },
+  );
   return story.lines();
 };
 
