@@ -2,19 +2,31 @@ import type { AnyWorksheet } from '../terms';
 import { beadLengthSheet } from './bead-length';
 import { beadSectionSheet } from './bead-section';
 import { chanceAboveSheet } from './chance-above';
+import { condensationSheet } from './condensation';
 import { dewPointSheet } from './dew-point';
 import { drivingRainPressure } from './driving-rain-pressure';
+import { dryReference } from './dry-reference';
+import { dryingLeft } from './drying-left';
+import { dryingTimeSheet } from './drying-time';
 import { entryPointsSheet } from './entry-points';
+import { humidityFromDewPointSheet } from './humidity-from-dew-point';
 import { inverseDistanceSheet } from './inverse-distance';
 import { krigingEstimate } from './kriging-estimate';
 import { ladderSheet } from './ladder';
 import { mapCheck } from './map-check';
+import { mouldIndexSheet } from './mould-index';
+import { mouldLimits } from './mould-limits';
+import { ovenDryMoistureSheet } from './oven-dry-moisture';
 import { packagesNeeded } from './packages-needed';
 import { pinMeterTemperatureSheet } from './pin-meter-temperature';
 import { rainThroughPlaneSheet } from './rain-through-plane';
 import { saturationPressureSheet } from './saturation-pressure';
 import { standardAtmosphere } from './standard-atmosphere';
 import { tapeRolls } from './tape-rolls';
+import { trendChance } from './trend-chance';
+import { trendInterval } from './trend-interval';
+import { trendSlope } from './trend-slope';
+import { trendTest } from './trend-test';
 import { typicalDifference } from './typical-difference';
 import { tyreDateCode } from './tyre-date-code';
 import { tyreLoadIndex } from './tyre-load-index';
@@ -23,6 +35,7 @@ import { tyreRunFlat } from './tyre-run-flat';
 import { tyreSize } from './tyre-size';
 import { waterTestInformation } from './water-test-information';
 import { waterTestUpdate } from './water-test-update';
+import { woodEquilibriumHumidity } from './wood-equilibrium-humidity';
 import { woodEquilibriumMoisture } from './wood-equilibrium-moisture';
 
 export { type Evaluation, evaluate, keysFor, type Worked, work } from './evaluate';
@@ -31,9 +44,22 @@ export { howMany } from './read-input';
 /** Every calculation of the house, each declared once. The command line, the page behind a figure and the docs read this list. */
 export const worksheets: readonly AnyWorksheet[] = [
   woodEquilibriumMoisture,
+  woodEquilibriumHumidity,
   saturationPressureSheet,
   dewPointSheet,
+  humidityFromDewPointSheet,
+  condensationSheet,
   pinMeterTemperatureSheet,
+  ovenDryMoistureSheet,
+  dryReference,
+  trendSlope,
+  trendInterval,
+  trendTest,
+  trendChance,
+  dryingTimeSheet,
+  dryingLeft,
+  mouldLimits,
+  mouldIndexSheet,
   standardAtmosphere,
   tyreDateCode,
   tyreSize,
