@@ -113,7 +113,8 @@ const soundingsOn = (frame: Frame, list: FaceOptions['soundings'], type: number)
   });
 
 /** How the axes of the face lie on its drawing: what a touch on the drawing means. The same options give the frame of the same drawing. */
-export const faceFrame = (rig: Rig, face: FaceId, side: Side, options: FaceOptions = {}): Frame => layOut(rig, face, side, options).sheet.net.frames[0] ?? frameAlone(rig, face, side);
+export const faceFrame = (rig: Rig, face: FaceId, side: Side, options: FaceOptions = {}): Frame =>
+  layOut(rig, face, side, options).sheet.net.frames[0] ?? frameAlone(rig, face, side);
 
 /**
  * One face drawn alone, upright, as a person before it sees it; the inside is its mirror image.

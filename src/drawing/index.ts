@@ -15,4 +15,5 @@ export { type StationOptions, stationDrawing } from './station-drawing';
 export * from './svg-text';
 export { type Series, type TimePlot, timePlot } from './time-plot';
 export { linesOf, widthOf } from './type-width';
+export * from './water';
 export { type WheelPlanOptions, wheelPlan } from './wheel-plan';

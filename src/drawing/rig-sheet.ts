@@ -14,6 +14,7 @@ import { NO_MARKS, numberedGroups, obstaclesOn, quietMarks, type SheetMarks } fr
 import { boxesOfNames, netDimensions, netMargins, netNames, slideNameWidth, undersideNames } from './sheet-words';
 import { axlesFromBelow, drawFace, undercarriage } from './shell';
 import { type Known, stationLabel } from './spoken';
+import { type SheetWater, type WaterLayer, waterLayer } from './water/sheet-water';
 
 export type SheetOptions = {
   readonly sheet?: 'net' | 'underside';
@@ -32,6 +33,8 @@ export type SheetOptions = {
   /** `scale` leaves only the scale under the road wall: paper is narrow. */
   readonly dimensions?: boolean | 'scale';
   readonly selected?: StationId;
+  /** What is wet, the ways in and the ways of the water. */
+  readonly water?: SheetWater;
 };
 
 const p = penOn(flat);
@@ -137,7 +140,8 @@ export const rigSheet = (rig: Rig, marks: SheetMarks = NO_MARKS, options: SheetO
   const names = options.names ?? true;
   const show = { findings: true, sound: true, not_seen: true, ...options.show };
   const words = names ? (below ? undersideNames(sheet) : netNames(sheet)) : [];
-  const obstacles = [...obstaclesOn(sheet), ...boxesOfNames(words).map((box) => ({ box, weight: NAME_WEIGHT }))];
+  const water: WaterLayer = options.water ? waterLayer(sheet, options.water) : { under: [], over: [], boxes: [] };
+  const obstacles = [...obstaclesOn(sheet), ...[...boxesOfNames(words), ...water.boxes].map((box) => ({ box, weight: NAME_WEIGHT }))];
   const numbered = numberedGroups(
     sheet,
     marks.numbered.filter((m) => (m.mark === 'not-seen' ? show.not_seen : show.findings)),
@@ -163,6 +167,7 @@ export const rigSheet = (rig: Rig, marks: SheetMarks = NO_MARKS, options: SheetO
           return face && f.face !== 'tongue' ? [drawFace(face, f)] : [];
         }),
         ...(below && under ? axlesFromBelow(rig, under) : []),
+        ...water.under,
         ...here.flatMap((s) => {
           const frame = frameFor(net, s.face);
           return frame ? [stationGroup(rig, s, frame, px, marks.known[s.id], ontoFace)] : [];
@@ -170,6 +175,7 @@ export const rigSheet = (rig: Rig, marks: SheetMarks = NO_MARKS, options: SheetO
         ...words,
         ...(names && !below && (options.dimensions ?? true) !== false ? netDimensions(sheet, options.preferences ?? US, options.dimensions === 'scale') : []),
         ...selection(sheet, options.selected),
+        ...water.over,
         ...quiet,
         ...numbered,
       ],

@@ -11,6 +11,8 @@ import { rigSheet } from './rig-sheet';
 import { stationDrawing } from './station-drawing';
 import { type SvgOptions, svgText } from './svg-text';
 import { KINDS, trialRig } from './trial-rig';
+import { moistureMap, moistureSheet, wetTrendPlot } from './water';
+import { trialField, trialLeak, trialPanel, trialTrend } from './water/trial-water';
 import { wheelPlan } from './wheel-plan';
 
 /**
@@ -38,6 +40,13 @@ const drawings: readonly Saved[] = [
   ['date-code', () => dateCodePicture({ code: '2319' })],
   ['ladder', () => ladderPicture({ edge_m: 2.8, foot_m: 0.7, above_m: 0.9 })],
   ['mark-do-not-use', () => markPicture('do-not-use', 'Do not use', 28, { professional: true })],
+  ['moisture-map', () => moistureSheet(rig, trialPanel(), trialField(rig), { leak: trialLeak(rig) })],
+  ['moisture-map-night', () => moistureMap(rig, trialPanel(), trialField(rig), { leak: trialLeak(rig) }), { theme: 'night' }],
+  ['moisture-map-paper', () => moistureSheet(rig, trialPanel(), trialField(rig), { leak: trialLeak(rig), fit_px: 520 }), { theme: 'paper' }],
+  ['moisture-error', () => moistureSheet(rig, trialPanel(), trialField(rig), { layer: 'error' })],
+  ['net-with-water', () => rigSheet(rig, undefined, { water: { leaks: [trialLeak(rig)], fields: [{ face: 'curb', field: trialField(rig) }] } })],
+  ['wet-trend', () => wetTrendPlot(trialTrend)],
+  ['wet-trend-narrow', () => wetTrendPlot({ ...trialTrend, width: 360 })],
   [
     'grades',
     () =>

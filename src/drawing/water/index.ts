@@ -1,0 +1,7 @@
+export type { MapLayer } from './bands';
+export type { DrawnField } from './drawn-field';
+export { leaveOneOutWords, moistureKey, moistureSheet, thresholdWords } from './map-key';
+export { type MapOptions, mapParts, moistureMap } from './moisture-map';
+export type { SheetWater } from './sheet-water';
+export { type WetThroughTime, wetTrendPlot } from './trend-plot';
+export { followedSpot, letterOf } from './ways';

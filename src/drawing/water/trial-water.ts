@@ -1,0 +1,341 @@
+import type { Because, Candidate, Comparable, Leak, Panel, Spot, SpotState } from '../../plan';
+import type { Rig, WaterPath } from '../../rig';
+import type { FacePoint } from '../../terms';
+import { type CivilDay, civilDay } from '../../units';
+import type { DrawnField, DrawnPart } from './drawn-field';
+import type { WetThroughTime } from './trend-plot';
+
+/** An invented wall for the checks of the drawings: one window that leaks, three bays, one of them too thinly read for a map. */
+const because: Because = { text: 'invented', entries: [], source: { text: 'invented' } } as unknown as Because;
+
+export const WINDOW = 'curb.window-36x22';
+const DAY = civilDay(20_365);
+
+/** Studs of the trial wall. [m] */
+const STUDS = [3.7, 4.06, 4.86, 5.6] as const;
+const [FLOOR, TOP] = [0.7, 2.8] as const;
+
+/** Wet below the window's forward corner, spreading as it goes down. */
+const wetness = ([x, y]: FacePoint): number => {
+  const spread = 0.1 + 0.16 * (1.75 - y);
+  return y > 1.78 || x > STUDS[2] || x < STUDS[1] ? 0 : 0.2 * Math.exp(-(((x - 4.32) / spread) ** 2)) * (0.75 + 0.25 * Math.min(1, (1.78 - y) / 0.4));
+};
+
+const POINTS: readonly FacePoint[] = [
+  [3.86, 2.45],
+  [3.8, 2.1],
+  [3.93, 1.7],
+  [3.8, 1.35],
+  [3.92, 1.02],
+  [3.82, 0.85],
+  [4.14, 2.45],
+  [4.3, 2.25],
+  [4.7, 2.3],
+  [4.09, 1.45],
+  [4.3, 1.42],
+  [4.52, 1.44],
+  [4.76, 1.42],
+  [4.13, 1.27],
+  [4.34, 1.26],
+  [4.54, 1.2],
+  [4.75, 1.23],
+  [4.15, 1.05],
+  [4.36, 1.06],
+  [4.56, 0.98],
+  [4.12, 0.8],
+  [4.31, 0.78],
+  [4.53, 0.8],
+  [4.73, 0.82],
+  [5.3, 2.4],
+  [5.15, 1.3],
+  [5.4, 1.1],
+];
+
+const reading = (point: FacePoint, i: number): Comparable => {
+  const value = Math.round((0.112 + 0.006 * Math.sin(i * 2.1) + wetness(point)) * 1000) / 1000;
+  return {
+    entry: `r${i}`,
+    place: { at: 'point', face: 'curb', side: 'inside', point_m: point },
+    face: 'curb',
+    side: 'inside',
+    point_m: point,
+    scale: 'pin',
+    meter: 'pin 1',
+    day: DAY,
+    observed_at: '2025-10-04T10:00:00-04:00',
+    as_read: value,
+    value,
+    plus_minus: 0.01,
+    dry_reference: i === 0 || i === 24 || i === 6,
+    ...(i === 5 ? { no_number: 'surface-wet' as const } : {}),
+  };
+};
+
+const stateOf = (value: number): SpotState => (value > 0.17 ? 'wet' : value > 0.14 ? 'damp' : 'dry');
+
+export const trialPanel = (): Panel => ({
+  id: 'curb/inside/pin/pin 1',
+  face: 'curb',
+  side: 'inside',
+  scale: 'pin',
+  meter: 'pin 1',
+  words: 'Curb side, inside',
+  spots: POINTS.map((point, i): Spot => {
+    const r = reading(point, i);
+    return {
+      id: r.entry,
+      place: r.place,
+      face: 'curb',
+      side: 'inside',
+      point_m: point,
+      words: 'a spot',
+      readings: [r],
+      state: stateOf(r.value ?? 0),
+      yardsticks: {},
+      signs: [],
+      because: [],
+    };
+  }),
+});
+
+/** Window and its flange: nothing is estimated over it. */
+const holeOf = (rig: Rig): readonly FacePoint[] => {
+  const s = rig.stations.find((x) => x.id === WINDOW)?.shape;
+  if (s?.form !== 'rect') throw new Error('the trial rig has no such window');
+  return [
+    [s.x_m, s.y_m],
+    [s.x_m + s.w_m, s.y_m],
+    [s.x_m + s.w_m, s.y_m + s.h_m],
+    [s.x_m, s.y_m + s.h_m],
+  ];
+};
+
+const STEP = 0.04;
+
+const part = (rig: Rig, i: number): DrawnPart => {
+  const [x0, x1] = [(STUDS[i] ?? 0) + 0.019, (STUDS[i + 1] ?? 0) - 0.019];
+  const hole = holeOf(rig);
+  const [hx0, hx1] = [hole[0]?.[0] ?? 0, hole[2]?.[0] ?? 0];
+  const within = hx1 > x0 && hx0 < x1;
+  const inHole = ([x, y]: FacePoint): boolean => x > hx0 && x < hx1 && y > (hole[0]?.[1] ?? 0) && y < (hole[2]?.[1] ?? 0);
+  const [columns, rows] = [Math.ceil((x1 - x0) / STEP) + 1, Math.ceil((TOP - FLOOR) / STEP) + 1];
+  const readings = POINTS.filter(([x]) => x > x0 && x < x1).length;
+  const at = (k: number): FacePoint => [x0 + (k % columns) * STEP, FLOOR + Math.floor(k / columns) * STEP];
+  const mapped = readings >= 8;
+  const nodes = Array.from({ length: columns * rows }, (_, k) => (inHole(at(k)) ? undefined : at(k)));
+  return {
+    field: {
+      id: `bay ${i + 1}`,
+      face: 'curb',
+      outline_m: [
+        [x0, FLOOR],
+        [x1, FLOOR],
+        [x1, TOP],
+        [x0, TOP],
+      ],
+      holes_m: within ? [hole] : [],
+      masked_m: [],
+    },
+    readings,
+    drawn: mapped ? 'map' : 'dots',
+    ...(mapped ? { leave_one_out: { error: 0.031, of_the_mean: 0.067 } } : { why: `Readings only: ${readings} here, a map needs 8` }),
+    ...(mapped
+      ? {
+          grid: {
+            x0_m: x0,
+            y0_m: FLOOR,
+            step_m: STEP,
+            columns,
+            rows,
+            chance: nodes.map((q) => q && 1 / (1 + Math.exp(-(wetness(q) - 0.06) * 90))),
+            standard_error: nodes.map((q) => q && Math.min(...POINTS.map((r) => 0.008 + 0.06 * Math.hypot(r[0] - q[0], r[1] - q[1])))),
+          },
+        }
+      : {}),
+  };
+};
+
+export const trialField = (rig: Rig): DrawnField => ({
+  of: 'excess',
+  threshold: 0.04,
+  parts: [0, 1, 2].map((i) => part(rig, i)),
+  next_places: [
+    { point_m: [4.72, 1.02], words: 'below the window, to the rear' },
+    { point_m: [5.2, 0.95], words: 'next bay to the rear' },
+    { point_m: [3.8, 1.55], words: 'next bay forward' },
+  ],
+});
+
+const path = (source: string, face: string, from: FacePoint, legs: readonly (readonly [string, WaterPath['legs'][number]['how'], readonly FacePoint[]])[]): WaterPath => ({
+  source,
+  from: { face, point_m: from },
+  spot: 'r10',
+  when: 'parked',
+  legs: legs.map(([f, how, points_m]) => ({ face: f, how, points_m, length_m: 1 })),
+  length_m: 2,
+  effort_m: 2,
+});
+
+const candidate = (station: string, probability: number, word: Candidate['word'], ...paths: readonly WaterPath[]): Candidate => ({
+  station,
+  probability,
+  prior: 0.1,
+  word,
+  because: [because],
+  paths,
+  tests: [],
+});
+
+export const trialLeak = (rig: Rig): Leak => {
+  const spots = trialPanel().spots.filter((s) => s.state === 'wet');
+  const edge = rig.stations.find((s) => s.face === 'curb' && s.part.startsWith('roof-edge'))?.id ?? 'curb.roof-edge-rail';
+  return {
+    id: 'r14',
+    place: { at: 'point', face: 'curb', side: 'inside', point_m: [4.34, 1.26] },
+    spots,
+    dry: [],
+    since: DAY,
+    other_causes: [],
+    candidates: [
+      candidate(
+        WINDOW,
+        0.71,
+        'likely',
+        path(
+          WINDOW,
+          'curb',
+          [4.1, 2.117],
+          [
+            ['curb', 'in', [[4.1, 2.117]]],
+            [
+              'curb',
+              'down',
+              [
+                [4.1, 2.117],
+                [4.1, 1.5],
+              ],
+            ],
+            [
+              'curb',
+              'aside',
+              [
+                [4.1, 1.5],
+                [4.3, 1.42],
+              ],
+            ],
+          ],
+        ),
+      ),
+      candidate(
+        edge,
+        0.22,
+        'possible',
+        path(
+          edge,
+          'curb',
+          [4.42, 2.86],
+          [
+            [
+              'curb',
+              'down',
+              [
+                [4.42, 2.86],
+                [4.42, 2.2],
+              ],
+            ],
+            [
+              'curb',
+              'aside',
+              [
+                [4.42, 2.2],
+                [4.07, 2.17],
+              ],
+            ],
+            [
+              'curb',
+              'down',
+              [
+                [4.07, 2.17],
+                [4.07, 1.5],
+                [4.3, 1.42],
+              ],
+            ],
+          ],
+        ),
+      ),
+      candidate(
+        'roof.skylight',
+        0.05,
+        'unlikely',
+        path(
+          'roof.skylight',
+          'roof',
+          [3.9, 1.6],
+          [
+            [
+              'roof',
+              'down',
+              [
+                [3.9, 1.6],
+                [3.9, 2.44],
+              ],
+            ],
+            [
+              'curb',
+              'over-edge',
+              [
+                [3.9, 2.86],
+                [3.9, 2.3],
+              ],
+            ],
+            [
+              'curb',
+              'down',
+              [
+                [3.9, 2.3],
+                [3.9, 1.5],
+                [4.3, 1.42],
+              ],
+            ],
+          ],
+        ),
+      ),
+    ],
+    unknown_source: 0.06,
+    clues: [],
+    sentence: 'Water most likely comes in at window 1, upper forward corner',
+    repairs: [],
+    stop: { state: 'open', because: [] },
+    dryness: { state: 'wet', because: [] },
+    due: [],
+  };
+};
+
+const day = (n: number): CivilDay => civilDay(20_200 + n);
+const through = (list: readonly (readonly [day: number, excess: number])[]) => list.map(([n, excess]) => ({ day: day(n), excess }));
+
+/** Five readings while it leaked, three since it was mended. */
+export const trialTrend: WetThroughTime = {
+  title: 'Ringed spot, points above that day’s dry reference',
+  earlier: through([
+    [0, 0.004],
+    [35, 0.012],
+    [70, 0.056],
+    [98, 0.12],
+    [126, 0.184],
+  ]),
+  points: through([
+    [133, 0.18],
+    [143, 0.171],
+    [153, 0.162],
+  ]),
+  slope_per_d: -0.0009,
+  interval_per_d: [-0.0012, -0.0004],
+  word: 'Drying?',
+  need: 'Need 1 more reading',
+  why: 'Three in falling order are chance 1 time in 6; a fourth below +16.2, 1 in 24.',
+  rains: [5, 20, 36, 51, 64, 72, 87, 96, 100, 112, 121, 126].map((n, i) => ({ day: day(n), amount_m: 0.003 * (i % 7) })),
+  repairs: [{ day: day(129), words: 'resealed' }],
+  covers: [{ from: day(133), to: day(160), words: 'under cover' }],
+  to: day(160),
+};
