@@ -5,7 +5,7 @@ import type { Job } from './plan-types';
 import { MOST_SUSPECTS } from './suspects';
 
 /** Rules, and defects of the table, that tell of water where it shows. */
-const SHOWS_WATER: ReadonlySet<string> = new Set(['inside-signs', 'moisture-pin', 'skin-condition', 'roof-soft-spot']);
+const SHOWS_WATER: ReadonlySet<string> = new Set(['inside-signs', 'water-coming-in', 'wet-wall', 'skin-condition', 'roof-soft-spot']);
 const WET_DEFECTS: ReadonlySet<string> = new Set(['opening-roof.wet-inside', 'opening-wall.bubble-below', 'entry-door.sill-soft']);
 
 const showsWater = (f: Finding): boolean => isWork(f) && takenAs(f) !== 'watch' && (SHOWS_WATER.has(f.rule) || (f.defect !== undefined && WET_DEFECTS.has(f.defect)));

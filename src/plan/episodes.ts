@@ -5,7 +5,7 @@ import type { CivilDay } from '../units';
 import { byWhen } from './order';
 import { covers, placeName, threads } from './places';
 import { firstProofDays } from './recheck';
-import type { Rule, Scene, Verdict } from './rule';
+import type { Rule, RuleHead, Scene, Verdict } from './rule';
 import { defect } from './trade';
 
 /**
@@ -13,7 +13,7 @@ import { defect } from './trade';
  * to the look that finds it sound. One episode is one finding, and its first entry gives the finding its name.
  */
 export type Episode = {
-  readonly rule: Rule;
+  readonly rule: RuleHead;
   readonly key: string;
   readonly place: Place;
   /** The looks that showed it, oldest first, and how urgent each was. */
@@ -24,15 +24,17 @@ export type Episode = {
   closed?: { readonly by: Standing; readonly life: 'proved' | 'seen-sound'; readonly care?: Standing };
   /** A look after the care that found nothing, too early to count as proof. */
   early?: Standing;
+  /** Care that mends it although nobody named it: work on what it comes from. */
+  readonly mended?: readonly Standing[];
 };
 
 /** Care or a decision, and the findings or entries it names, already taken apart. */
 export type Naming = { readonly standing: Standing; readonly group: 'care' | 'proof' | 'decision'; readonly names: readonly Named[] };
 export type Named = { readonly entry: EntryId; readonly rule?: string; readonly place?: string /** The entry it names no longer stands. */; readonly gone?: boolean };
 
-export const ruleTag = (rule: Rule, key: string): string => (key === '' ? rule.id : `${rule.id}:${key}`);
+export const ruleTag = (rule: RuleHead, key: string): string => (key === '' ? rule.id : `${rule.id}:${key}`);
 
-export const findingId = (rule: Rule, key: string, place: Place, raised_by: EntryId): string => `${ruleTag(rule, key)}/${placeName(place)}/${raised_by}`;
+export const findingId = (rule: RuleHead, key: string, place: Place, raised_by: EntryId): string => `${ruleTag(rule, key)}/${placeName(place)}/${raised_by}`;
 
 /** Takes a finding's id apart; an entry's id stands alone. */
 export const readName = (concern: string): Named => {
@@ -40,10 +42,16 @@ export const readName = (concern: string): Named => {
   return first < 0 || first === last ? { entry: concern } : { rule: concern.slice(0, first), place: concern.slice(first + 1, last), entry: concern.slice(last + 1) };
 };
 
+const answersTo = (episode: Episode, tag: string): boolean => tag === ruleTag(episode.rule, episode.key) || (episode.rule.formerly?.includes(tag) ?? false);
+
+/** The place in a finding's id is that of the finding, or of the look it names: one finding may be about several places. */
+const isPlaced = (episode: Episode, n: Named): boolean =>
+  n.place === placeName(episode.place) || episode.seen.some((s) => s.entry.id === n.entry && placeName(s.place) === n.place);
+
 /** Whether care or a decision names this episode: by the finding's id under any of its looks, or by one of its looks. */
 export const names = (naming: Naming, episode: Episode): boolean =>
   naming.names.some((n) => {
-    if (n.rule !== undefined && (n.rule !== ruleTag(episode.rule, episode.key) || n.place !== placeName(episode.place))) return false;
+    if (n.rule !== undefined && !(answersTo(episode, n.rule) && isPlaced(episode, n))) return false;
     if (episode.seen.some((s) => s.entry.id === n.entry)) return true;
     const first = episode.seen[0];
     return n.rule !== undefined && n.gone === true && first !== undefined && byWhen(first, naming.standing) <= 0;

@@ -42,7 +42,7 @@ export type Finding = {
   readonly settled_by?: EntryId;
   /** Who judged it otherwise, and how; `urgency` stays that of the rule. */
   readonly judged?: { readonly urgency: Urgency | 'no-fault'; readonly by: string };
-  /** When the proof or the put-off runs out. */
+  /** When the proof or the put-off runs out, or when it is to be looked at again. */
   readonly due?: CivilDay;
   /** Day it was proved or seen sound. */
   readonly closed?: CivilDay;
@@ -52,6 +52,10 @@ export type Finding = {
   readonly cautions: readonly string[];
   /** Where the water most likely comes from, the first suspect first. */
   readonly suspects?: readonly StationId[];
+  /** What to do next, where the rule knows it better than the remedy's own row: the next water test, the next reading. */
+  readonly steps?: readonly string[];
+  /** The leak it is about, as the plan's water tells it. */
+  readonly leak?: EntryId;
 };
 
 /** Still to be dealt with, decided about or proved. */

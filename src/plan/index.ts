@@ -8,4 +8,5 @@ export type { Rule, Scene, Verdict } from './rule';
 export { type TimelineMark, timelineOf } from './timeline';
 export * from './trade';
 export * as trade from './trade';
+export { waterOf } from './water/water';
 export type * from './water/water-types';

@@ -1,6 +1,6 @@
 import type { Rig } from '../rig';
 import { type Station, sooner, type Urgency } from '../terms';
-import { showDay } from '../units';
+import { type CivilDay, civilDay, showDay } from '../units';
 import { belongingTogether } from './belong-together';
 import { dangerOf } from './danger';
 import { type Finding, isOpen, isWork, takenAs } from './finding';
@@ -23,16 +23,17 @@ type Planned = { readonly job: Job; readonly danger: number; readonly quantities
 
 /**
  * One job settles all findings of a place that one remedy puts right: the remedy is one of those of the most urgent finding,
- * and of these the one that settles most. Places on a face without a station are each a job of their own.
+ * and of these the one that settles most. Places on a face without a station are each a job of their own; findings of one leak go together.
  */
 const grouped = (findings: readonly Finding[], together: boolean): readonly (readonly [remedy: string | undefined, findings: readonly Finding[]])[] => {
   const groups: (readonly [string | undefined, readonly Finding[]])[] = [];
   let rest = [...findings];
   for (let [first] = rest; first; [first] = rest) {
     const lead = first;
-    const settledBy = (id: string): readonly Finding[] => rest.filter((f) => f.who === lead.who && f.remedies.includes(id));
+    const beside = (f: Finding): boolean => together || f === lead || (f.leak !== undefined && f.leak === lead.leak);
+    const settledBy = (id: string): readonly Finding[] => rest.filter((f) => f.who === lead.who && beside(f) && f.remedies.includes(id));
     const [best] = [...lead.remedies].sort((a, b) => settledBy(b).length - settledBy(a).length);
-    const mine = best === undefined || !together ? [lead] : settledBy(best);
+    const mine = best === undefined ? [lead] : settledBy(best);
     groups.push([best, mine]);
     rest = rest.filter((f) => !mine.includes(f));
   }
@@ -63,6 +64,12 @@ const ownCautions = (finding: Finding): readonly string[] => {
   return finding.remedies.length === 0 ? finding.cautions : finding.cautions.filter((c) => !withRemedies.has(c));
 };
 
+/** The day from which it is to be looked at again, where its findings say one; a decision's day is not one. */
+const dueOf = (findings: readonly Finding[]): { readonly due?: CivilDay } => {
+  const days = findings.flatMap((f) => (f.leak !== undefined && f.due !== undefined && f.settled_by === undefined ? [f.due] : []));
+  return days.length === 0 ? {} : { due: civilDay(Math.min(...days)) };
+};
+
 const jobOf = (scene: string, id: string | undefined, findings: readonly Finding[], station: Station | undefined, rig: Rig, method: Method | undefined): Planned => {
   const [lead] = findings;
   if (!lead) throw new Error('a job settles at least one finding');
@@ -88,9 +95,11 @@ const jobOf = (scene: string, id: string | undefined, findings: readonly Finding
     urgency: findings.map(takenAs).reduce(sooner),
     who,
     ...(id === undefined ? {} : { remedy: id }),
-    steps: row
-      ? [...(method && id !== undefined && BEADS.has(id) ? [method.text] : []), ...row.steps, ...(rubber ? [NO_PETROLEUM] : [])]
-      : [lead.because.at(-1)?.text ?? 'Look again at the next round.'],
+    steps: findings.some((f) => f.steps)
+      ? [...new Set(findings.flatMap((f) => f.steps ?? []))]
+      : row
+        ? [...(method && id !== undefined && BEADS.has(id) ? [method.text] : []), ...row.steps, ...(rubber ? [NO_PETROLEUM] : [])]
+        : [lead.because.at(-1)?.text ?? 'Look again at the next round.'],
     ...(row ? { minutes: minutesFor(row.minutes, bead_m) } : {}),
     ...(row?.must_be_true ? { must_be_true: row.must_be_true } : {}),
     ...(row?.prove ? { prove: row.prove } : {}),
@@ -100,6 +109,7 @@ const jobOf = (scene: string, id: string | undefined, findings: readonly Finding
     ...(row?.materials ? { needs: row.materials } : {}),
     ...(row?.tools ? { tools: row.tools } : {}),
     ...(bead_m === undefined ? {} : { bead_m }),
+    ...dueOf(findings),
   };
   return { job, danger: Math.min(...findings.map((f) => dangerOf(f, station?.looks))), quantities };
 };
@@ -119,7 +129,8 @@ const proofJob = (finding: Finding, on: number, station: Station | undefined, ri
       findings: [finding.id],
       urgency,
       who: 'yourself',
-      steps: [...(due === undefined ? [] : [`From ${showDay(due)}.`]), row?.prove ?? 'Look again, and write down what you see.'],
+      steps: finding.steps ?? [...(due === undefined ? [] : [`From ${showDay(due)}.`]), row?.prove ?? 'Look again, and write down what you see.'],
+      ...(finding.leak === undefined || due === undefined ? {} : { due }),
       cautions: finding.cautions.filter((c) => (c === 'ladder' || c === 'roof') && fits(c, { rig, station, remedy: undefined, seals: false, beads: [], defects: [] })),
       materials: [],
     },

@@ -13,11 +13,17 @@ import { byWhen, inOrder } from './order';
 import { sceneOf, sceneOfName } from './places';
 import type { Rule, Scene } from './rule';
 import { rules } from './rules';
+import { waterRules } from './rules/water-rules';
+import { judgeWater, type WaterJudged } from './water/water';
+import { waterEpisodes } from './water/water-rule';
 
 /**
  * Judgement, scene by scene. A scene is judged from its own entries, from the care and decisions that name something in it,
  * and, where a rule says so, from what concerns the whole rig. What was judged before is kept as long as none of these changed:
  * the kept answer is the same object that a full judgement would give.
+ *
+ * Water is judged for the whole rig, since one leak shows at many places; what its rules raise is then put into the scene where it first
+ * showed, and lives on there like everything else.
  */
 export type JudgedScene = {
   readonly id: string;
@@ -32,9 +38,19 @@ export type JudgedScene = {
   /** The latest look from outside that some rule judged, and the latest time it could not be seen. */
   readonly looked?: Standing;
   readonly unseen?: Standing;
+  /** What the rules of water raised here, and what was done and decided about it, wherever it showed. */
+  readonly water?: { readonly episodes: readonly Episode[]; readonly namings: readonly Naming[] };
 };
 
-export type Judged = { readonly rig: Rig; readonly on: CivilDay; readonly scenes: ReadonlyMap<string, JudgedScene>; readonly findings: readonly Finding[] };
+export type Judged = {
+  readonly rig: Rig;
+  readonly on: CivilDay;
+  readonly scenes: ReadonlyMap<string, JudgedScene>;
+  /** The scenes by what they show themselves, before the water of the whole rig is put in. */
+  readonly own: ReadonlyMap<string, JudgedScene>;
+  readonly water: WaterJudged;
+  readonly findings: readonly Finding[];
+};
 
 const PROOF = 'proof-seen';
 const GROUPS: ReadonlyMap<string, Naming['group']> = new Map(
@@ -107,6 +123,10 @@ const concernsOf = (standing: Standing, state: State<Rig>): readonly string[] =>
     return care && GROUPS.get(care.entry.kind) === 'care' ? (care.entry.concerns ?? []) : [concern];
   });
 
+/** What is open, and what was mended and proved; what a later look found sound is history. */
+const onPlan = (episodes: readonly Episode[], namings: readonly Naming[], on: CivilDay): readonly Finding[] =>
+  episodes.filter((e) => e.closed?.life !== 'seen-sound').map((e) => findingOf(e, namings, on));
+
 const judgeScene = (
   id: string,
   gathered: Gathered | undefined,
@@ -135,7 +155,7 @@ const judgeScene = (
       ...episodesOf(rule, inOrder([...new Set([...rule.reads, ...(rule.provedBy ?? []), ...(rule.endedBy ?? [])])].map(through).filter((l) => l.length > 0)), scene, namings),
     );
   const open = escalated(episodes, scene);
-  const findings = withOpenSealFirst(open.filter((e) => e.closed?.life !== 'seen-sound').map((e) => findingOf(e, namings, on)));
+  const findings = withOpenSealFirst(onPlan(open, namings, on));
   const looks = inOrder(
     [...concerned]
       .flatMap((r) => r.reads)
@@ -180,25 +200,66 @@ export const judgeAll = (rig: Rig, state: State<Rig>, on: CivilDay, before?: Jud
   const rigKinds = gathered.get('rig')?.byKind;
   const ofRig = (kind: string): readonly Standing[] => inOrder(rigKinds?.get(kind) ?? []);
   const usable = before && before.on === on && before.rig === rig ? before : undefined;
-  const scenes = new Map<string, JudgedScene>();
+  const own = new Map<string, JudgedScene>();
   for (const [id, scene] of gathered) {
     const named = namings.get(id) ?? NO_NAMINGS;
     const wanted = new Set<string>();
     for (const kind of scene.byKind.keys()) for (const rule of rulesOf.get(kind) ?? []) for (const also of rule.alsoReads ?? []) wanted.add(also);
     const rigLists = [...wanted].map(ofRig);
-    const kept = usable?.scenes.get(id);
+    const kept = usable?.own.get(id);
     const same = kept && sameLists(kept.lists, scene.lists) && sameNamings(kept.namings, named) && sameLists(kept.rigLists, rigLists);
-    scenes.set(id, same ? kept : judgeScene(id, scene, named, rigLists, rig, stations.get(id), on, ofRig));
+    own.set(id, same ? kept : judgeScene(id, scene, named, rigLists, rig, stations.get(id), on, ofRig));
   }
+  const water = judgeWater(rig, state, on, usable?.water);
+  const scenes = withWater(own, water, namings, on, usable);
   return {
     rig,
     on,
     scenes,
+    own,
+    water,
     findings: inUrgency(
       [...scenes.values()].flatMap((s) => s.findings),
       rig,
     ),
   };
+};
+
+/** Care and decisions that may speak of an episode of water: those that name something at any of the places where it showed. */
+const namingsAt = (episodes: readonly Episode[], namings: ReadonlyMap<string, readonly Naming[]>): readonly Naming[] => {
+  const scenes = new Set(episodes.flatMap((e) => [e.place, ...e.seen.map((s) => s.place)]).map(sceneOf));
+  const found = [...scenes].flatMap((id) => namings.get(id) ?? []);
+  return scenes.size < 2 ? found : found.toSorted((a, b) => byWhen(a.standing, b.standing));
+};
+
+/** The scenes with what the rules of water raised in them. A scene in which neither changed stays the same object. */
+const withWater = (
+  own: ReadonlyMap<string, JudgedScene>,
+  water: WaterJudged,
+  namings: ReadonlyMap<string, readonly Naming[]>,
+  on: CivilDay,
+  before: Judged | undefined,
+): ReadonlyMap<string, JudgedScene> => {
+  const raised = new Map<string, Episode[]>();
+  for (const episode of waterEpisodes(waterRules, water)) {
+    const id = sceneOf(episode.place);
+    raised.set(id, [...(raised.get(id) ?? []), episode]);
+  }
+  if (raised.size === 0) return own;
+  const scenes = new Map(own);
+  for (const [id, episodes] of raised) {
+    const scene = own.get(id);
+    if (!scene) continue;
+    const mine = namingsAt(episodes, namings);
+    const kept = before?.scenes.get(id);
+    if (before && kept?.water && before.own.get(id) === scene && before.water === water && sameNamings(kept.water.namings, mine)) {
+      scenes.set(id, kept);
+      continue;
+    }
+    const findings = [...onPlan(scene.episodes, scene.namings, on), ...onPlan(episodes, mine, on)];
+    scenes.set(id, { ...scene, findings: withOpenSealFirst(findings), water: { episodes, namings: mine } });
+  }
+  return scenes;
 };
 
 /** Open before settled, the most urgent first, of these the most dangerous, then those that have waited longest. */
@@ -219,13 +280,19 @@ export const judge = (rig: Rig, state: State<Rig>, on: CivilDay): readonly Findi
   );
 
 /** Every finding of one scene, those that a later look found sound included. */
-export const historyOf = (scene: JudgedScene, on: CivilDay): readonly Finding[] => withOpenSealFirst(scene.episodes.map((e) => findingOf(e, scene.namings, on)));
+export const historyOf = (scene: JudgedScene, on: CivilDay): readonly Finding[] => {
+  const { water } = scene;
+  return withOpenSealFirst([...scene.episodes.map((e) => findingOf(e, scene.namings, on)), ...(water?.episodes.map((e) => findingOf(e, water.namings, on)) ?? [])]);
+};
 
 /** The findings of one scene, judged for itself: a station, or one side of one face (`face:curb@outside`), or the rig. */
 export const judgePlace = (rig: Rig, state: State<Rig>, on: CivilDay, scene: string): readonly Finding[] => {
   const gathered = gather(state);
+  const namings = gatherNamings(state);
   const rigKinds = gathered.get('rig')?.byKind;
   const ofRig = (kind: string): readonly Standing[] => inOrder(rigKinds?.get(kind) ?? []);
   const station = rig.stations.find((s) => s.id === scene);
-  return inUrgency(historyOf(judgeScene(scene, gathered.get(scene), gatherNamings(state).get(scene) ?? NO_NAMINGS, [], rig, station, on, ofRig), on), rig);
+  const own = judgeScene(scene, gathered.get(scene), namings.get(scene) ?? NO_NAMINGS, [], rig, station, on, ofRig);
+  const judged = withWater(new Map([[scene, own]]), judgeWater(rig, state, on), namings, on, undefined).get(scene) ?? own;
+  return inUrgency(historyOf(judged, on), rig);
 };

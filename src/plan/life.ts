@@ -80,11 +80,13 @@ const closedNow = (closed: NonNullable<Episode['closed']>): Now => {
 const now = (episode: Episode, namings: readonly Naming[], on: CivilDay): Now => {
   if (episode.closed) return closedNow(episode.closed);
   const mine = namings.filter((n) => names(n, episode));
-  const care = mine.filter((n) => settles(n, episode)).at(-1)?.standing;
+  const care = [...mine.filter((n) => settles(n, episode)).map((n) => n.standing), ...(episode.mended ?? [])].toSorted(byWhen).at(-1);
   const last = episode.seen.at(-1);
   const failed = care && mine.find((n) => n.group === 'proof' && !held(n.standing) && byWhen(n.standing, care) >= 0)?.standing;
   const again = (care && episode.seen.find((look) => byWhen(look, care) >= 0)) ?? failed;
   if (care && last && !again) {
+    const { proof } = episode.verdict;
+    if (proof) return { life: 'proof-due', settled_by: care, due: proof.due, because: [line(`${doneWord(care)} on ${showDay(care.day)}. ${proof.text}`, [care])] };
     const due = civilDay(care.day + proofDays(episode.verdict));
     const early = episode.early ? ` Looked at on ${showDay(episode.early.day)} and nothing found, too early to count.` : '';
     return {
@@ -141,10 +143,12 @@ export const findingOf = (episode: Episode, namings: readonly Naming[], on: Civi
     life: state.life,
     ...(state.settled_by ? { settled_by: state.settled_by.entry.id } : {}),
     ...(state.judged ? { judged: state.judged } : {}),
-    ...(state.due === undefined ? {} : { due: state.due }),
+    ...(state.due !== undefined ? { due: state.due } : verdict.due !== undefined && !state.closed ? { due: verdict.due } : {}),
     ...(state.closed === undefined ? {} : { closed: state.closed }),
     remedies,
     cautions: verdict.cautions ?? [...new Set(remedies.flatMap((id) => remedy(id)?.cautions ?? []))],
     ...(verdict.suspects && verdict.suspects.length > 0 ? { suspects: verdict.suspects } : {}),
+    ...(verdict.steps ? { steps: verdict.steps } : {}),
+    ...(verdict.leak === undefined ? {} : { leak: verdict.leak }),
   };
 };

@@ -1,6 +1,7 @@
 import type { EntryId, Source, StationId, Urgency, Who, WorksheetValue } from '../terms';
 import type { CivilDay } from '../units';
 import type { Because, Finding } from './finding';
+import type { Water } from './water/water-types';
 
 /** A figure with the worksheet and inputs it came from. */
 export type Worked = { readonly worksheet: string; readonly inputs: Readonly<Record<string, WorksheetValue>> };
@@ -40,6 +41,8 @@ export type Job = {
   readonly needs?: string;
   readonly tools?: string;
   readonly bead_m?: number;
+  /** Day from which it is to be done: a reading taken again. */
+  readonly due?: CivilDay;
 };
 
 export type ReadyReason = {
@@ -98,4 +101,5 @@ export type Plan = {
   readonly next_round: NextRound | undefined;
   readonly service_due: readonly ServiceDue[];
   readonly counts: Counts;
+  readonly water: Water;
 };

@@ -39,6 +39,7 @@ export const planAfter = (before: Planned | undefined, rig: Rig, state: State<Ri
     next_round: nextRound(rig, state, on),
     service_due: serviceDue(rig, state, on),
     counts: countsOf(findings, marks),
+    water: judged.water.water,
   };
   return { plan, judged, marks };
 };

@@ -20,7 +20,7 @@ export const timelineOf = (judged: Judged, state: State<Rig>): readonly Timeline
     else days.set(key, { day, what, n: 1 });
   };
   for (const scene of judged.scenes.values())
-    for (const episode of scene.episodes) {
+    for (const episode of [...scene.episodes, ...(scene.water?.episodes ?? [])]) {
       const first = openedOn(episode);
       add(first, 'findings');
       opened.set(first, (opened.get(first) ?? 0) + 1);

@@ -7,7 +7,7 @@ const FORMAT = 'seamward-plan';
 const VERSION = 1;
 
 /** Parts of a plan that hold a civil day. */
-const DAYS: ReadonlySet<string> = new Set(['on', 'since', 'last_seen', 'due', 'closed']);
+const DAYS: ReadonlySet<string> = new Set(['on', 'since', 'last_seen', 'due', 'closed', 'day', 'from', 'until']);
 
 /** Decimals to which numbers are written: finer than any source, coarse enough to be the same on every machine. */
 const DECIMALS = 6;

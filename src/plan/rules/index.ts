@@ -1,7 +1,6 @@
 import type { Rule } from '../rule';
 import { accidentDamageRule } from './accident-damage';
 import { insideSignsRule } from './inside-signs';
-import { moisturePinRule } from './moisture-pin';
 import { outOfTheOrdinaryRule } from './out-of-the-ordinary';
 import { roofSoftSpotRule } from './roof-soft-spot';
 import { sealGradeRule } from './seal-grade';
@@ -24,7 +23,6 @@ export const rules: readonly Rule[] = [
   stepRule,
   skinConditionRule,
   roofSoftSpotRule,
-  moisturePinRule,
   insideSignsRule,
   sunDamageRule,
   accidentDamageRule,

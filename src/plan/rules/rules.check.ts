@@ -10,6 +10,7 @@ import { defect, remedy } from '../trade';
 import { day, type Said, stateOf, station, trialRig, typed } from '../trial-logbook';
 import { rules } from '.';
 import { rulings } from './rulings';
+import { waterRules } from './water-rules';
 
 const ON = day('2026-05-10');
 const mm = (n: number) => typed(n, 'small-length', 'mm');
@@ -146,7 +147,8 @@ const ROWS: readonly Row[] = [
 
 describe('what a look comes to', () => {
   it.each(ROWS.map((row) => [...row] as const))('%s', (_what, looks, kind, body, urgency, who, title) => {
-    const findings = one(looks, kind, body);
+    // A wet wall is two questions, which are tried together below: here how wet it is.
+    const findings = one(looks, kind, body).filter((f) => f.rule !== 'water-coming-in');
     if (urgency === 'sound') return expect(findings).toEqual([]);
     expect(findings).toHaveLength(1);
     expect(findings[0]).toMatchObject({ urgency, ...(who ? { who } : {}), ...(title ? { title } : {}) });
@@ -157,6 +159,16 @@ describe('what a look comes to', () => {
       const kind = kindById(id);
       expect(kind && readBody(kind, body).ok, what).toBe(true);
     }
+  });
+});
+
+describe('a wet wall', () => {
+  const rulesFor = (n: number): readonly string[] => one('window', 'wood-moisture-pin', { reading: percent(n), material: 'softwood' }).map((f) => f.rule);
+
+  it('is two questions from 20 % on, where it comes in and how wet it is, both before rain; below it is only watched', () => {
+    expect(rulesFor(19.9)).toEqual(['wet-wall']);
+    expect(rulesFor(20)).toEqual(['water-coming-in', 'wet-wall']);
+    expect(one('window', 'wood-moisture-pin', { reading: percent(20), material: 'softwood' }).map((f) => f.urgency)).toEqual(['before-rain', 'before-rain']);
   });
 });
 
@@ -172,9 +184,11 @@ describe('every rule', () => {
   });
 
   it('reads kinds that exist, names its sources, and has its id once', () => {
-    expect(new Set(rules.map((r) => r.id)).size).toBe(rules.length);
-    for (const rule of rules) {
-      for (const kind of [...rule.reads, ...(rule.alsoReads ?? []), ...(rule.endedBy ?? []), ...(rule.provedBy ?? [])]) expect(kindById(kind), `${rule.id}: ${kind}`).toBeDefined();
+    expect(new Set([...rules, ...waterRules].map((r) => r.id)).size).toBe(rules.length + waterRules.length);
+    for (const rule of rules)
+      for (const kind of [...(rule.alsoReads ?? []), ...(rule.endedBy ?? []), ...(rule.provedBy ?? [])]) expect(kindById(kind), `${rule.id}: ${kind}`).toBeDefined();
+    for (const rule of [...rules, ...waterRules]) {
+      for (const kind of rule.reads) expect(kindById(kind), `${rule.id}: ${kind}`).toBeDefined();
       expect(rule.sources.length, rule.id).toBeGreaterThan(0);
       expect(rule.says, rule.id).toMatch(/\.$/);
     }

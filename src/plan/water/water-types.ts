@@ -7,7 +7,10 @@ import type { Worked } from '../plan-types';
 /** Three kinds of meter, three scales; a figure of one says nothing about a figure of another. */
 export type Scale = 'pin' | 'pinless' | 'relative';
 
-/** Why a reading gives no number that may be compared. */
+/**
+ * Why a reading gives no number that may be compared. `beyond-meter`: its value stands as it was read, uncorrected, and tells only
+ * that the wood is wet through (above 30 %) or dry (below 7 %).
+ */
 export type NoNumber = 'frozen' | 'surface-wet' | 'no-wood' | 'beyond-meter';
 
 /** One reading made comparable: where, with what, and what it would have shown in wood at calibration temperature. */
@@ -25,12 +28,18 @@ export type Comparable = {
   readonly observed_at: string;
   /** As read, in SI: kg/kg for pin and pinless, 0…1 of the scale for relative. */
   readonly as_read: number;
-  /** Corrected for species and temperature; undefined where there is no number. */
+  /** Corrected for species and temperature; undefined where there is no number, but for `beyond-meter`. */
   readonly value: number | undefined;
   readonly no_number?: NoNumber;
   readonly plus_minus: number;
   readonly dry_reference: boolean;
   readonly worked?: Worked;
+  /** What the meter was set against; the bands of the trade hold in wood only. */
+  readonly material?: string;
+  /** Outside the face's outline: judged where it was taken, and left off the map. */
+  readonly off_panel?: true;
+  /** What could not be done to make it comparable, in one sentence. */
+  readonly remark?: string;
 };
 
 /** Median and scaled MAD of the dry places of one panel, one meter, one day. */
@@ -48,7 +57,7 @@ export type Yardsticks = {
   /** Against the dry places of the same day: by how much, and how many spreads. */
   readonly reference?: { readonly excess: number; readonly score: number; readonly reference: DryReference };
   /** Against what sound wood takes on in the air the rig has lived in. Pin readings in wood only. */
-  readonly equilibrium?: { readonly moisture: number; readonly excess: number; readonly worked: Worked };
+  readonly equilibrium?: { readonly moisture: number; readonly excess: number; readonly entry: EntryId; readonly worked?: Worked };
   /** Pin in wood only: the trade's band and the wood handbook's, by id. */
   readonly bands?: { readonly trade: string; readonly wood: string };
 };
@@ -92,6 +101,16 @@ export type Spot = {
   readonly trend?: Trend;
   /** Signs seen at the same place: stain, mould, soft. */
   readonly signs: readonly EntryId[];
+  /** How long it was wet and warm enough for decay and mould; a risk class, not the truth. */
+  readonly risk?: WetWarm;
+  readonly because: readonly Because[];
+};
+
+/** Days on which wood stood wet and warm, and the class of mould risk. */
+export type WetWarm = {
+  /** Days at or above 25 % and between 5 and 38 °C. [d] */
+  readonly days: number;
+  readonly mould?: 'none' | 'possible' | 'likely';
   readonly because: readonly Because[];
 };
 
@@ -191,5 +210,7 @@ export type Water = {
   readonly panels: readonly Panel[];
   readonly leaks: readonly Leak[];
   /** Panels that read high all over, as their air is, and places that only sweat: said, so that nobody looks for a leak. */
+  /** What could not be used, and why: a reading off its panel, two meters at one place. */
+  readonly set_aside: readonly Because[];
   readonly no_leak: readonly { readonly panel: string; readonly why: 'weather' | 'condensation'; readonly because: readonly Because[] }[];
 };

@@ -1,0 +1,165 @@
+import type { waterTest } from '../../entries';
+import type { Standing } from '../../logbook';
+import type { Rig } from '../../rig';
+import type { BodyOf, EntryId, StationId } from '../../terms';
+import { showDay } from '../../units';
+import { readName } from '../episodes';
+import type { Because } from '../finding';
+import { byWhen } from '../order';
+import { REPAIRS } from '../rules/repairs';
+import { suspectsAt } from '../suspects';
+import type { Wet } from './clusters';
+import { explainedBy, otherCauses } from './other-causes';
+import { type Course, dryAt, type Stop, stopOf, wasDry } from './proof';
+import type { Ranking } from './ranking';
+import type { WaterRecord } from './record';
+import { BONDED_DRYING, LEAK_STOPPED } from './sources';
+import { trendOf } from './trend';
+import type { Candidate, DryState, Leak, OtherCause, Spot } from './water-types';
+import type { Weighed } from './yardsticks';
+
+/** What one leak rests on, entry by entry: what its findings are made of. */
+export type LeakTrace = {
+  readonly leak: Leak;
+  /** Readings that stood out, and signs, oldest first. */
+  readonly wet: readonly Standing[];
+  /** The same, weighed; signs have no figure. */
+  readonly weighed: ReadonlyMap<EntryId, Weighed>;
+  readonly metered: boolean;
+  readonly repairs: readonly Standing[];
+  readonly stop: Stop;
+  readonly dryBy: Standing | undefined;
+  readonly explained: OtherCause | undefined;
+};
+
+export type Known = {
+  readonly rig: Rig;
+  readonly record: WaterRecord;
+  /** Every reading of the record with what it was weighed at. */
+  readonly weighed: ReadonlyMap<EntryId, Weighed>;
+  readonly standing: (id: EntryId) => Standing | undefined;
+  readonly rains: readonly Standing[];
+};
+
+const stationIn = (s: Standing): StationId | undefined => ('station' in s.place ? s.place.station : undefined);
+
+const namesAny = (s: Standing, entries: ReadonlySet<EntryId>): boolean => (s.entry.concerns ?? []).some((c) => entries.has(readName(c).entry));
+
+export const standsOut = (w: Weighed): boolean => w.state === 'wet' || w.state === 'damp';
+
+const found = (known: Known, ids: readonly EntryId[]): readonly Standing[] => ids.flatMap((id) => known.standing(id) ?? []);
+
+/** Water tests of what may be the way in, or that name the leak. */
+const testsOf = (known: Known, stations: ReadonlySet<StationId>, entries: ReadonlySet<EntryId>): readonly Standing[] =>
+  known.record.of('water-test').filter((s) => stations.has(stationIn(s) ?? '') || namesAny(s, entries));
+
+const cameIn = (s: Standing): boolean => (s.body as BodyOf<(typeof waterTest)['fields']>).result === 'came-in';
+
+/** Stations whose repair would be a repair of this leak: the confirmed one, else whatever is not unlikely, and what geometry suspects first. */
+const repairable = (confirmed: StationId | undefined, candidates: readonly Candidate[], suspects: ReadonlySet<StationId>): ReadonlySet<StationId> =>
+  confirmed !== undefined ? new Set([confirmed]) : new Set([...candidates.filter((c) => c.word !== 'unlikely').map((c) => c.station), ...suspects]);
+
+const dryStateOf = (courses: readonly Course[], dryBy: Standing | undefined, spots: readonly Spot[]): DryState => {
+  if (dryBy) return 'dry';
+  if (courses.length === 0) return 'not-known';
+  if (wasDry(courses)) return 'reopened';
+  const words = spots.flatMap((s) => s.trend?.word ?? []);
+  return words.includes('wetting') ? 'wetting' : words.includes('drying') ? 'drying' : 'wet';
+};
+
+const inWall = (rig: Rig, spots: readonly Pick<Spot, 'face'>[]): boolean => rig.construction === 'bonded' && spots.some((s) => s.face !== 'under' && s.face !== 'roof');
+
+/**
+ * One leak with everything that is known of it.
+ *
+ * @param wet    its wet places
+ * @param spots  the same as spots, by their id, without a course yet
+ * @param rank   ranks the ways in, once it is known which repairs and tests belong here
+ */
+export const leakOf = (known: Known, wet: Wet, spots: ReadonlyMap<EntryId, Spot>, dry: readonly Spot[], rank: (wet: Wet) => Ranking): LeakTrace => {
+  const { rig, record } = known;
+  const courses: readonly Course[] = wet.metered.map((m) => ({
+    id: m.id,
+    scale: m.weighed[0]?.reading.scale ?? 'pin',
+    weighed: m.weighed.flatMap((weighed) => {
+      const standing = known.standing(weighed.reading.entry);
+      return standing ? [{ standing, weighed }] : [];
+    }),
+  }));
+  const wetReadings = courses.flatMap((c) => c.weighed.filter(({ weighed }) => standsOut(weighed)).map(({ standing }) => standing));
+  const all = [...wetReadings, ...wet.shown.flatMap((s) => known.standing(s.id) ?? s.standing)].toSorted(byWhen);
+  const [first] = all;
+  if (!first) throw new Error('a leak is shown by at least one entry');
+  const entries = new Set([...courses.flatMap((c) => c.weighed.map(({ standing }) => standing.entry.id)), ...wet.shown.flatMap((s) => [s.id, s.standing.entry.id])]);
+  const suspects = new Set([...wet.metered, ...wet.shown].flatMap((at) => suspectsAt(at.place, rig)));
+  const ranking = rank(wet);
+  const looked = new Set([...suspects, ...ranking.candidates.map((c) => c.station)]);
+  const tests = testsOf(known, looked, entries).filter((s) => byWhen(s, first) >= 0);
+  const confirming = tests.findLast(cameIn);
+  const confirmed = confirming && stationIn(confirming);
+  const mendable = repairable(confirmed, ranking.candidates, suspects);
+  const care = record.ofAll(REPAIRS).filter((s) => namesAny(s, entries) || namesAny(s, new Set(tests.map((t) => t.entry.id))) || mendable.has(stationIn(s) ?? ''));
+  const repairs = care.filter((s) => byWhen(s, first) > 0);
+  const before = care.findLast((s) => byWhen(s, first) <= 0);
+  const repaired = new Set(repairs.flatMap((s) => stationIn(s) ?? []));
+  const proven = new Set([...entries, ...repairs.map((s) => s.entry.id)]);
+  const proofs = record.of('proof-seen').filter((s) => byWhen(s, first) > 0 && namesAny(s, proven));
+  const rains = known.rains.filter((s) => byWhen(s, first) > 0);
+  const stop = stopOf(courses, repairs, rains, tests, proofs, repaired);
+  const dryBy = dryAt(courses);
+  const since = repairs.at(-1);
+  const mine = wet.metered.flatMap((m) => {
+    const spot = spots.get(m.id);
+    const after = since ? m.weighed.filter((w) => w.reading.day >= since.day) : m.weighed;
+    return spot ? [{ ...spot, trend: trendOf(after.length > 0 ? after : m.weighed, known.rains) }] : [];
+  });
+  const signs = wet.shown.flatMap((s) => spots.get(s.id) ?? []);
+  const dryState = dryStateOf(courses, dryBy, mine);
+  const weighed = courses.flatMap((c) => c.weighed.map((w) => w.weighed));
+  const causes = otherCauses(rig, [...wet.metered, ...wet.shown], first.entry.id, weighed, record.of('other-cause'), record.of('leak-clue'));
+  const explained = explainedBy(causes);
+  const early: readonly Because[] =
+    before && repairs.length === 0
+      ? [
+          {
+            text: `What was done on ${showDay(before.day)} came before water first showed on ${showDay(first.day)}: it did not stop this.`,
+            entries: [before.entry.id, first.entry.id],
+            source: LEAK_STOPPED,
+          },
+        ]
+      : [];
+  const bonded: readonly Because[] =
+    dryState !== 'dry' && repairs.length > 0 && inWall(rig, mine)
+      ? [
+          {
+            text: 'This wall is bonded: it dries only through its edges, and does not dry by itself in a season. How it is opened and dried is for a professional.',
+            entries: [first.entry.id],
+            source: BONDED_DRYING,
+          },
+        ]
+      : [];
+  const leak: Leak = {
+    id: first.entry.id,
+    place: first.place,
+    spots: [...mine, ...signs],
+    dry,
+    since: first.day,
+    other_causes: causes,
+    candidates: explained ? [] : ranking.candidates,
+    unknown_source: explained ? 0 : ranking.unknown_source,
+    clues: ranking.clues,
+    sentence: explained ? explained.because.text : ranking.sentence,
+    ...(ranking.apart === undefined || explained ? {} : { apart: ranking.apart }),
+    ...(ranking.next_test === undefined || explained || confirmed !== undefined ? {} : { next_test: ranking.next_test }),
+    ...(confirmed === undefined ? {} : { confirmed }),
+    repairs: repairs.map((s) => s.entry.id),
+    stop: { state: stop.state, because: [...stop.because, ...early], ...(stop.closed === undefined ? {} : { closed: stop.closed }) },
+    dryness: {
+      state: dryState,
+      because: [...mine.flatMap((s) => s.trend?.because ?? []), ...bonded],
+      ...(dryBy ? { closed: dryBy.day } : {}),
+    },
+    due: [],
+  };
+  return { leak, wet: all, weighed: new Map(weighed.map((w) => [w.reading.entry, w])), metered: wet.metered.length > 0, repairs, stop, dryBy, explained };
+};

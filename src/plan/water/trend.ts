@@ -1,0 +1,156 @@
+import type { Standing } from '../../logbook';
+import { mannKendall, median, senInterval, theilSen } from '../../science';
+import { type CivilDay, figure, fromSi, showDay } from '../../units';
+import type { Because } from '../finding';
+import { pointsOn, SCALES } from './scales';
+import { TREND, TREND_DRY } from './sources';
+import type { Scale, Trend } from './water-types';
+import type { Weighed } from './yardsticks';
+
+/** By chance in one of twenty at most, one-sided. */
+const CHANCE = 0.05;
+/** Confidence of the slope's interval, two-sided. */
+const CONFIDENCE = 0.9;
+/** Dry is said after two dry readings this far apart. [d] */
+export const DRY_APART = 7;
+/** More readings than this are not asked for; from eleven on the test is approximate anyway. */
+const MOST_ASKED = 10;
+const SAME = 1e-9;
+
+export type TrendPoint = Trend['points'][number];
+
+/** Above the dry places of the day, or above what its air explains where no dry place was read. */
+export const excessOf = ({ yardsticks }: Weighed): number | undefined => yardsticks.reference?.excess ?? yardsticks.equilibrium?.excess;
+
+/** One point a day: the middle one of a place that was read several times. */
+export const trendPoints = (weighed: readonly Weighed[]): readonly TrendPoint[] => {
+  const byDay = new Map<CivilDay, { excess: number; entry: string }[]>();
+  for (const w of weighed) {
+    const excess = excessOf(w);
+    if (excess === undefined) continue;
+    const { day, entry } = w.reading;
+    byDay.set(day, [...(byDay.get(day) ?? []), { excess, entry }]);
+  }
+  return [...byDay].sort(([a], [b]) => a - b).map(([day, all]) => ({ day, excess: median(all.map((p) => p.excess)), entry: all.at(-1)?.entry ?? '' }));
+};
+
+/** The point at which two dry readings in a row, a week apart, had been taken; undefined while that is not so, or no longer so. */
+export const drySince = (points: readonly TrendPoint[], scale: Scale): TrendPoint | undefined => {
+  const limit = SCALES[scale].dry + SAME;
+  let first: TrendPoint | undefined;
+  let shown: TrendPoint | undefined;
+  for (const p of points) {
+    if (p.excess > limit) [first, shown] = [undefined, undefined];
+    else if (first === undefined) first = p;
+    else if (shown === undefined && p.day - first.day >= DRY_APART) shown = p;
+  }
+  return shown;
+};
+
+const oneSided = (values: readonly number[], falling: boolean): number | undefined => {
+  const test = mannKendall(values);
+  return test.ok ? (falling ? test.value.p_falling : test.value.p_rising) : undefined;
+};
+
+/**
+ * How many more readings, each beyond all before, until the order would no longer come by chance.
+ *
+ * @returns  undefined where even ten would not do
+ */
+export const readingsNeeded = (values: readonly number[], falling: boolean): number | undefined => {
+  const ahead = [...values];
+  for (let more = 1; more <= MOST_ASKED; more++) {
+    ahead.push(falling ? Math.min(...ahead, 0) - 1 : Math.max(...ahead, 0) + 1);
+    const p = oneSided(ahead, falling);
+    if (p !== undefined && p <= CHANCE) return more;
+  }
+  return undefined;
+};
+
+/** A rise since the reading before, over a rain, that no meter's scatter explains. */
+const roseAfterRain = (points: readonly TrendPoint[], scale: Scale, rains: readonly Standing[]): { readonly by: number; readonly rain: Standing } | undefined => {
+  const [before, last] = [points.at(-2), points.at(-1)];
+  if (!before || !last || last.excess - before.excess <= SCALES[scale].rise + SAME) return undefined;
+  const rain = rains.findLast((r) => r.day > before.day && r.day <= last.day);
+  return rain && { by: last.excess - before.excess, rain };
+};
+
+const perWeek = (scale: Scale, slope_per_d: number): string => `${slope_per_d < 0 ? '−' : '+'}${pointsOn(scale, slope_per_d * 7)} a week`;
+
+/**
+ * Whether one place is drying, by its readings minus the dry places of their days.
+ *
+ * @param weighed  of one place, one meter, oldest first
+ * @param rains    real rains, oldest first
+ * @agrees         the decision rule of the notes on drying; Theil–Sen and Mann–Kendall are held to their tables in science/statistics
+ * @assumes        a season moves wall and dry place alike
+ */
+export const trendOf = (weighed: readonly Weighed[], rains: readonly Standing[]): Trend => {
+  const points = trendPoints(weighed);
+  const scale = weighed[0]?.reading.scale ?? 'pin';
+  const entries = points.map((p) => p.entry);
+  const all = weighed.map((w) => w.reading.entry);
+  const say = (text: string, source = TREND, worksheet?: Because['worksheet']): Because => ({
+    text,
+    entries: entries.length > 0 ? entries : all,
+    source,
+    ...(worksheet ? { worksheet } : {}),
+  });
+  const last = points.at(-1);
+  const skipped = new Set(weighed.filter((w) => excessOf(w) === undefined).map((w) => w.reading.day)).size;
+  const without = skipped === 0 ? '' : ` ${skipped} ${skipped === 1 ? 'day has' : 'days have'} no dry place to compare with and ${skipped === 1 ? 'is' : 'are'} left out.`;
+  if (!last) return { word: 'too-few', points, because: say(`No reading has a dry place of the same day beside it: nothing can be said of its course.${without}`) };
+
+  const dry = drySince(points, scale);
+  if (dry) return { word: 'dry', points, because: say(`Within ${pointsOn(scale, SCALES[scale].dry)} of the dry places twice, a week apart, on ${showDay(dry.day)}.`, TREND_DRY) };
+  const rose = roseAfterRain(points, scale, rains);
+  const values = points.map((p) => p.excess);
+  const times = points.map((p) => p.day - (points[0]?.day ?? 0));
+  const line = theilSen(times, values);
+  const slope = line.ok ? line.value.slope : undefined;
+  const span = senInterval(times, values, CONFIDENCE);
+  const falling = slope === undefined ? true : slope <= 0;
+  const p = oneSided(values, falling);
+  const figures = {
+    points,
+    ...(slope === undefined ? {} : { slope_per_d: slope }),
+    ...(span.ok ? { interval_per_d: [span.value.low, span.value.high] as const } : {}),
+    ...(p === undefined ? {} : { probability: p }),
+  };
+  if (rose)
+    return {
+      ...figures,
+      word: 'wetting',
+      because: {
+        text: `Up by ${pointsOn(scale, rose.by)} after the rain of ${showDay(rose.rain.day)}: more than a meter’s scatter.${without}`,
+        entries: [...entries, rose.rain.entry.id],
+        source: TREND_DRY,
+      },
+    };
+  const near = last.excess <= SCALES[scale].dry + SAME;
+  const course = slope === undefined ? '' : `${perWeek(scale, slope)}, chance of such an order by itself ${figure((p ?? 1) * 100, 1)} %`;
+  if (near)
+    return {
+      ...figures,
+      word: 'watch',
+      need: 1,
+      because: say(
+        `Within ${pointsOn(scale, SCALES[scale].dry)} of the dry places on ${showDay(last.day)}: one more such reading a week later shows that it is dry.${without}`,
+        TREND_DRY,
+      ),
+    };
+  if (slope !== undefined && slope !== 0 && p !== undefined && p <= CHANCE)
+    return { ...figures, word: slope < 0 ? 'drying' : 'wetting', because: say(`${slope < 0 ? 'Drying' : 'Getting wetter'}: ${course}.${without}`, TREND, trendSheet(points)) };
+  const need = readingsNeeded(values, falling);
+  const few = points.length < 3;
+  return {
+    ...figures,
+    word: few ? 'too-few' : 'watch',
+    ...(need === undefined ? {} : { need }),
+    because: say(
+      `${points.length} ${points.length === 1 ? 'reading' : 'readings'} beside a dry place${course === '' || few ? '' : ` (${course})`}: ${need === undefined ? 'they go up and down, and say nothing of a course' : `${need} more, each ${falling ? 'lower' : 'higher'} than the last, before anything can be said`}.${without}`,
+    ),
+  };
+};
+
+const trendSheet = (_points: readonly TrendPoint[]): Because['worksheet'] | undefined => undefined;
