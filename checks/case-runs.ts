@@ -1,5 +1,6 @@
 import { fromSi, quantities, toSi } from '../src/units';
 import { mapRuns } from './case-runs-maps';
+import { wallRuns } from './case-runs-walls';
 import { type CaseRun, through, type Values } from './case-through';
 
 const n = (v: unknown): number => Number(v);
@@ -165,6 +166,11 @@ const ladderTo = (landing_height_ft: number, rails_above_ft: unknown = 3): Value
   };
 };
 
+const outlineOf: CaseRun = ({ x_m, y_m }) => {
+  const a = through('outline-area', { x_m, y_m });
+  return { area_m2: a.figure('area_m2', 'm2'), longest_m: a.figure('longest_m', 'm') };
+};
+
 /** The edge that a ladder of this working length reaches, so that the foot distance of the length itself can be asked for. */
 const ladderOf: CaseRun = (i) => ladderTo((10 * n(i.working_length_ft)) / n(ladderTo(10).working_length_ft));
 
@@ -208,6 +214,7 @@ const sprayRate: CaseRun = (i) => ({
 /** Which worksheet answers which quantity of the case files. */
 export const caseRuns: Readonly<Record<string, CaseRun>> = {
   ...mapRuns,
+  ...wallRuns,
   'equilibrium moisture content of wood': equilibrium,
   'equilibrium moisture content of wood (Celsius input)': equilibrium,
   'resistance moisture meter temperature correction (simple linear rule)': pinMeter('linear'),
@@ -215,7 +222,6 @@ export const caseRuns: Readonly<Record<string, CaseRun>> = {
   'resistance moisture meter temperature correction (Pfaff-Garrahan)': pinMeter('pfaff-garrahan'),
   'saturation pressure of water vapour': saturation,
   'dew-point temperature': dewPoint,
-  'relative humidity from dry-bulb and dew-point temperature': (i) => ({ relative_humidity_pct: (100 * saturationAt(i.dew_point_C)) / saturationAt(i.dry_bulb_C) }),
   'dew point from air temperature and relative humidity (coating tables, whole degrees)': dewPoint,
   'standard atmosphere pressure at altitude': atmosphere,
   'standard-atmosphere pressure from altitude': atmosphere,
@@ -247,6 +253,7 @@ export const caseRuns: Readonly<Record<string, CaseRun>> = {
   'stagnation pressure on a forward face and the water head it holds': drivingRain,
   'rain flux through a vertical plane facing the relative wind': rainFlux,
   'unit conversion of the ASTM E1105 spray rate': sprayRate,
+  'area inside an outline by the shoelace formula': outlineOf,
   'ladder foot distance, one quarter of the working length': ladderOf,
   'ladder angle at one-quarter rule': () => ladderTo(10),
   'ladder length to a roof edge with rails 3 ft above the landing, measured vertically': (i) => ladderTo(n(i.landing_height_ft), i.rail_above_landing_ft),

@@ -16,6 +16,8 @@ import { ladderSheet } from './ladder';
 import { mapCheck } from './map-check';
 import { mouldIndexSheet } from './mould-index';
 import { mouldLimits } from './mould-limits';
+import { outlineAreaSheet } from './outline-area';
+import { outlineGrowthSheet } from './outline-growth';
 import { ovenDryMoistureSheet } from './oven-dry-moisture';
 import { packagesNeeded } from './packages-needed';
 import { pinMeterTemperatureSheet } from './pin-meter-temperature';
@@ -71,6 +73,8 @@ export const worksheets: readonly AnyWorksheet[] = [
   packagesNeeded,
   tapeRolls,
   ladderSheet,
+  outlineAreaSheet,
+  outlineGrowthSheet,
   entryPointsSheet,
   waterTestUpdate,
   waterTestInformation,

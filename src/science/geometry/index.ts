@@ -1,1 +1,2 @@
 export * from './ladder';
+export * from './outline';
