@@ -2,7 +2,7 @@ import type { waterTest } from '../../entries';
 import type { Standing } from '../../logbook';
 import type { Rig } from '../../rig';
 import type { BodyOf, EntryId, StationId } from '../../terms';
-import { showDay } from '../../units';
+import { type CivilDay, showDay } from '../../units';
 import { readName } from '../episodes';
 import type { Because } from '../finding';
 import { byWhen } from '../order';
@@ -14,7 +14,7 @@ import { type Course, dryAt, type Stop, stopOf, wasDry } from './proof';
 import type { Ranking } from './ranking';
 import type { WaterRecord } from './record';
 import { BONDED_DRYING, LEAK_STOPPED } from './sources';
-import { trendOf } from './trend';
+import { trendOf, trendPoints } from './trend';
 import type { Candidate, DryState, Leak, OtherCause, Spot } from './water-types';
 import type { Weighed } from './yardsticks';
 
@@ -76,7 +76,13 @@ const inWall = (rig: Rig, spots: readonly Pick<Spot, 'face'>[]): boolean => rig.
  * @param spots  the same as spots, by their id, without a course yet
  * @param rank   ranks the ways in, once it is known which repairs and tests belong here
  */
-export const leakOf = (known: Known, wet: Wet, spots: ReadonlyMap<EntryId, Spot>, dry: readonly Spot[], rank: (wet: Wet) => Ranking): LeakTrace => {
+export const leakOf = (
+  known: Known,
+  wet: Wet,
+  spots: ReadonlyMap<EntryId, Spot>,
+  dry: readonly Spot[],
+  rank: (wet: Wet, dry: readonly Spot[], since: CivilDay) => Ranking,
+): LeakTrace => {
   const { rig, record } = known;
   const courses: readonly Course[] = wet.metered.map((m) => ({
     id: m.id,
@@ -92,12 +98,12 @@ export const leakOf = (known: Known, wet: Wet, spots: ReadonlyMap<EntryId, Spot>
   if (!first) throw new Error('a leak is shown by at least one entry');
   const entries = new Set([...courses.flatMap((c) => c.weighed.map(({ standing }) => standing.entry.id)), ...wet.shown.flatMap((s) => [s.id, s.standing.entry.id])]);
   const suspects = new Set([...wet.metered, ...wet.shown].flatMap((at) => suspectsAt(at.place, rig)));
-  const ranking = rank(wet);
-  const looked = new Set([...suspects, ...ranking.candidates.map((c) => c.station)]);
+  const ranked = rank(wet, dry, first.day);
+  const looked = new Set([...suspects, ...ranked.candidates.map((c) => c.station)]);
   const tests = testsOf(known, looked, entries).filter((s) => byWhen(s, first) >= 0);
   const confirming = tests.findLast(cameIn);
-  const confirmed = confirming && stationIn(confirming);
-  const mendable = repairable(confirmed, ranking.candidates, suspects);
+  const confirmed = (confirming && stationIn(confirming)) ?? ranked.confirmed;
+  const mendable = repairable(confirmed, ranked.candidates, suspects);
   const care = record.ofAll(REPAIRS).filter((s) => namesAny(s, entries) || namesAny(s, new Set(tests.map((t) => t.entry.id))) || mendable.has(stationIn(s) ?? ''));
   const repairs = care.filter((s) => byWhen(s, first) > 0);
   const before = care.findLast((s) => byWhen(s, first) <= 0);
@@ -106,12 +112,16 @@ export const leakOf = (known: Known, wet: Wet, spots: ReadonlyMap<EntryId, Spot>
   const proofs = record.of('proof-seen').filter((s) => byWhen(s, first) > 0 && namesAny(s, proven));
   const rains = known.rains.filter((s) => byWhen(s, first) > 0);
   const stop = stopOf(courses, repairs, rains, tests, proofs, repaired);
+  // What came in again after a repair is looked for anew: the repaired seal is younger, and there may be another.
+  const [back] = stop.state === 'reopened' ? stop.again.slice(-1) : [];
+  const ranking = back ? rank(wet, dry, back.day) : ranked;
   const dryBy = dryAt(courses);
   const since = repairs.at(-1);
   const mine = wet.metered.flatMap((m) => {
     const spot = spots.get(m.id);
     const after = since ? m.weighed.filter((w) => w.reading.day >= since.day) : m.weighed;
-    return spot ? [{ ...spot, trend: trendOf(after.length > 0 ? after : m.weighed, known.rains) }] : [];
+    const earlier = after.length > 0 ? trendPoints(m.weighed.filter((w) => !after.includes(w))) : [];
+    return spot ? [{ ...spot, trend: { ...trendOf(after.length > 0 ? after : m.weighed, known.rains), ...(earlier.length > 0 ? { earlier } : {}) } }] : [];
   });
   const signs = wet.shown.flatMap((s) => spots.get(s.id) ?? []);
   const dryState = dryStateOf(courses, dryBy, mine);

@@ -74,6 +74,8 @@ export type TrendWord = 'drying' | 'wetting' | 'dry' | 'watch' | 'too-few';
 export type Trend = {
   readonly word: TrendWord;
   readonly points: readonly { readonly day: CivilDay; readonly excess: number; readonly entry: EntryId }[];
+  /** What was read before the last repair: shown, not judged with the rest. */
+  readonly earlier?: Trend['points'];
   /** Theil–Sen slope and its interval, per day; undefined below the number of readings the method needs. */
   readonly slope_per_d?: number;
   readonly interval_per_d?: readonly [number, number];
