@@ -92,15 +92,15 @@ const STORY: readonly Told[] = [
 /**
  * The logbook of the demo with what followed, up to and with a day; written by a second phone that held the first one's lines.
  *
- * @param day       civil day, such as 2026-10-18
+ * @param until     civil day, such as 2026-10-18, or an hour of it, such as 2026-10-04T11
  * @param concerns  what the repair is said to settle
  */
-export const demoUntil = (day: string, concerns: readonly string[] = []): string => {
+export const demoUntil = (until: string, concerns: readonly string[] = []): string => {
   const before = demoLines();
   const last = before.at(-1);
   const known = last ? [{ device: last.entry.device, counter: last.entry.counter, hash: last.hash }] : [];
   const story = teller(DEMO_RIG, '01890000-0000-7000-8000-0000000000d4', 'Robin', (kind) => kindById(kind)?.version ?? 1, known);
-  for (const told of STORY) if (told.at.slice(0, 10) <= day) story.tell({ ...told, ...(told.kind === 'rebedded' && concerns.length > 0 ? { concerns } : {}) });
+  for (const told of STORY) if (told.at.slice(0, until.length) <= until) story.tell({ ...told, ...(told.kind === 'rebedded' && concerns.length > 0 ? { concerns } : {}) });
   const after: readonly Line[] = story.lines();
   return writeLogbook([...before, ...after]);
 };
