@@ -188,3 +188,34 @@ describe('a bad input', () => {
     expect(e.ok ? e.value.working.filter((s) => s.what.startsWith('Not given')).length : 0).toBe(3);
   });
 });
+
+describe('a list of figures', () => {
+  const slope = worksheetById('trend-slope') as AnyWorksheet;
+  const answer = (raw: unknown): unknown => {
+    const e = evaluate(slope, raw);
+    return e.ok ? e.value.result : e.refusals.map((r) => `${r.code} ${r.path}`);
+  };
+  const readings_percent = [31, 28, 24.5, 22, 19.5];
+  const times_d = [0, 3, 7, 10, 14];
+  const expected = answer({ times_d, readings_percent });
+
+  it('may be an array, or text as a person types it, in any unit of its quantity', () => {
+    expect(expected).toMatchObject({ slope_percentday: -0.845 });
+    expect(answer({ times_d: '0; 3; 7; 10; 14', readings_percent: '31 28 24,5 22 19,5' })).toEqual(expected);
+    expect(answer({ times_h: times_d.map((d) => 24 * d), readings_kgkg: '0.31, 0.28, 0.245, 0.22, 0.195' })).toEqual(expected);
+    const e = evaluate(slope, { times_d: '0; 3; 7', readings_percent: [31, '28,5', 24.5] });
+    expect(e.ok ? e.value.inputs : e.refusals).toEqual({ times_d: [0, 3, 7], readings_percent: [31, 28.5, 24.5] });
+  });
+
+  it('is refused at the figure that is wrong', () => {
+    expect(answer({ times_d: [0, 3, 'x', 10, 14], readings_percent })).toEqual(['not-a-number times_d[2]']);
+    expect(answer({ times_d, readings_percent: [31, 28, 900, null, 19.5] })).toEqual(['above-limit readings_percent[2]', 'wrong-type readings_percent[3]']);
+    expect(answer({ times_d: '0; 3; 7; x; 14', readings_percent })).toEqual(['not-a-number times_d[3]']);
+    expect(answer({ times_d: 5, readings_percent })).toEqual(['wrong-type times_d']);
+    expect(answer({ times_d: [0], readings_percent })).toEqual(['too-few times_d']);
+    expect(answer({ times_d: Array<number>(61).fill(1), readings_percent })).toEqual(['too-many times_d']);
+    expect(answer({ times_d: [0, 3, 7], readings_percent })).toEqual(['lengths-differ readings_percent']);
+    expect(answer({ times_h: [5, 5, 5, 5, 5], readings_percent })).toEqual(['times-all-equal times_h']);
+    expect(answer({ times_d: '61,63', readings_percent })).toEqual(['two-meanings times_d']);
+  });
+});
