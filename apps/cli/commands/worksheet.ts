@@ -17,8 +17,10 @@ const inputWords = (key: string, input: Input): string => {
   return `  ${key} ${list} ${input.meaning}${usual}${units.includes(',') ? ` (units: ${units})` : ''}`;
 };
 
-const resultWords = (key: string, output: Output): string =>
-  `  ${key}  ${output.type === 'numbers' ? 'list: ' : ''}${output.meaning}${output.type === 'text' ? '' : ` [${unitOf(output.quantity, output.unit).symbol}]`}`;
+const resultWords = (key: string, output: Output): string => {
+  const symbol = output.type === 'text' ? '' : unitOf(output.quantity, output.unit).symbol;
+  return `  ${key}  ${output.type === 'numbers' ? 'list: ' : ''}${output.meaning}${symbol === '' ? '' : ` [${symbol}]`}`;
+};
 
 const inWords = (worksheet: AnyWorksheet): string =>
   [
