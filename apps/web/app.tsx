@@ -1,5 +1,5 @@
 import { Suspense, useEffect, useState } from 'react';
-import { JobCard, PlanScreen } from './field/one-rig-parts';
+import { JobCard, PlanScreen, WaterScreens } from './field/one-rig-parts';
 import { NewRig, OneRig } from './field/parts';
 import { OfflineNotice } from './offline/notice';
 import type { Session } from './session/session';
@@ -65,7 +65,7 @@ export const warmUp = async (session: Session): Promise<void> => {
   } catch {
     // The screen itself says what could not be loaded.
   }
-  whenIdle(Field, OneRig, NewRig, PlanScreen, JobCard);
+  whenIdle(Field, OneRig, NewRig, PlanScreen, JobCard, WaterScreens);
 };
 
 export const App = ({ session }: { readonly session: Session }) => (

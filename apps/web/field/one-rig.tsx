@@ -5,7 +5,7 @@ import { href } from '../shared/route';
 import { useTroubles } from '../shared/trouble';
 import { Frame, Primary } from './frame';
 import { MoreScreen } from './more-screen';
-import { JobCard, PlanScreen } from './one-rig-parts';
+import { JobCard, PlanScreen, WaterScreens } from './one-rig-parts';
 import { ProblemsScreen } from './problems-screen';
 import { RigHome } from './rig-home';
 import { RoundScreen } from './walk/round-screen';
@@ -24,6 +24,11 @@ const OneRig = ({ rig, page, more }: { readonly rig: RigId; readonly page: strin
     case 'job':
     case 'care':
       return <JobCard overview={overview} job={more[0] ?? ''} recording={page === 'care'} />;
+    case 'water':
+    case 'meter':
+    case 'water-test':
+    case 'water-note':
+      return <WaterScreens overview={overview} page={page} more={more} />;
     case 'more':
       return <MoreScreen overview={overview} />;
     default:

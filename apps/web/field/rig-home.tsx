@@ -6,6 +6,7 @@ import { Cell, Frame, Primary } from './frame';
 import { ReadyVerdict } from './ready-verdict';
 import { readyHead } from './ready-words';
 import { RigSheetView } from './rig-sheet-view';
+import { waterLine } from './water-line';
 
 /** One rig in the hand: may it roll, where is what, and the way into the round and the plan. */
 export const RigHome = ({ overview }: { readonly overview: Overview }) => {
@@ -36,6 +37,9 @@ export const RigHome = ({ overview }: { readonly overview: Overview }) => {
     >
       <ReadyVerdict plan={plan} id={rig.id} title={`${rig.name}: ${readyHead(plan.ready).toLowerCase()}`} />
       <RigSheetView overview={overview} />
+      <a className="press water-row" href={href('rig', rig.id, 'water')}>
+        <b>Water</b> {waterLine(plan)}
+      </a>
       <CountsTable counts={plan.counts} />
     </Frame>
   );

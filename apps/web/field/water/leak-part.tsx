@@ -1,0 +1,148 @@
+import type { Leak, Likelihood } from '../../../../src/plan';
+import { showDay } from '../../../../src/units';
+import type { Overview } from '../../session/session';
+import { MarkSign } from '../../shared/mark-sign';
+import { lowerFirst, stationById } from '../../shared/rig-words';
+import { href, withQuery } from '../../shared/route';
+import { causeWord, dryWord, dueOf, markOf, stageOf, stageWord } from './leak-words';
+import { againOf } from './water-of';
+
+export const LIKELY_WORD: Readonly<Record<Likelihood, string>> = { likely: 'Likely', possible: 'Possible', unlikely: 'Unlikely' };
+const MOST_CANDIDATES = 4;
+
+type Props = { readonly overview: Overview; readonly leak: Leak; readonly title: 'h1' | 'h2'; readonly head?: React.ReactNode };
+
+export const stationName = (overview: Overview, id: string): string => stationById(overview.rig, id)?.name ?? id;
+
+/** One leak: where it stands, where it most likely comes in, what else it could be, what a repair still has to show. */
+export const LeakPart = ({ overview, leak, head }: Omit<Props, 'title'>) => {
+  const { rig } = overview;
+  const stage = stageOf(leak);
+  const settled = stage === 'explained' || stage === 'dry';
+  const causes = leak.other_causes.filter((c) => c.state !== 'ruled-out');
+  const due = dueOf(leak);
+  const reasons = stage === 'drying' || stage === 'dry' ? [...leak.stop.because, ...leak.dryness.because] : leak.stop.because;
+  return (
+    <>
+      <section className="verdict bare" aria-label="Leak">
+        <MarkSign mark={markOf(leak)} />
+        <div>
+          {head ?? <h2>{stageWord(leak)}</h2>}
+          <p>{stage === 'confirmed' && leak.confirmed ? `Water came in at ${lowerFirst(stationName(overview, leak.confirmed))}. ${leak.sentence}` : leak.sentence}</p>
+        </div>
+      </section>
+      {reasons.length > 0 && (
+        <ul className="plain-list">
+          {reasons.slice(0, 2).map((b) => (
+            <li key={b.text}>{b.text}</li>
+          ))}
+        </ul>
+      )}
+      {!settled && causes.length > 0 && leak.repairs.length === 0 && (
+        <section>
+          <h2>Rule out first</h2>
+          <ul className="rows">
+            {causes.map((c) => (
+              <li key={c.cause}>
+                <a
+                  className="wide-row"
+                  href={withQuery(href('rig', rig.id, 'water-note', c.cause === 'condensation' ? 'air-and-skin' : 'other-cause'), { leak: leak.id, cause: c.cause })}
+                >
+                  <span>
+                    <b>{causeWord(c.cause)}</b>
+                    {c.how}
+                  </span>
+                </a>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {!settled && leak.candidates.length > 0 && (
+        <section>
+          <h2>Where it may come in</h2>
+          <ol className="rows">
+            {leak.candidates.slice(0, MOST_CANDIDATES).map((c, i) => (
+              <li key={c.station}>
+                <a className="candidate" href={withQuery(href('rig', rig.id, 'water-test', leak.id), { station: c.station })}>
+                  <span className="number">{i + 1}</span>
+                  <span>
+                    <b>{stationName(overview, c.station)}</b>
+                    {c.because[0]?.text}
+                  </span>
+                  <span className="end">{leak.confirmed === c.station ? 'Seen' : LIKELY_WORD[c.word]}</span>
+                </a>
+              </li>
+            ))}
+          </ol>
+          {leak.candidates.length > MOST_CANDIDATES && <p>{leak.candidates.length - MOST_CANDIDATES} more, less likely.</p>}
+          {leak.apart !== undefined && leak.confirmed === undefined && <p>{leak.apart}</p>}
+        </section>
+      )}
+      {(due.length > 0 || leak.repairs.length > 0) && !settled && <Proof overview={overview} leak={leak} />}
+    </>
+  );
+};
+
+/** What the repair still has to show and when, and one touch into reading the same places again. */
+const Proof = ({ overview, leak }: { readonly overview: Overview; readonly leak: Leak }) => {
+  const { rig, plan } = overview;
+  const again = againOf(plan.water, leak);
+  const tested = leak.confirmed ?? leak.candidates[0]?.station;
+  return (
+    <section>
+      <h2>What it still has to show</h2>
+      <ul className="rows">
+        <li>
+          <div className="row proof-row">
+            <MarkSign mark={leak.stop.state === 'stopped' ? 'sound' : leak.stop.state === 'reopened' ? 'before-rain' : 'watch'} />
+            <span>
+              <b>{leak.stop.state === 'stopped' ? 'Leak stopped' : 'That no more comes in'}</b>
+            </span>
+          </div>
+        </li>
+        <li>
+          <div className="row proof-row">
+            <MarkSign mark={leak.dryness.state === 'dry' ? 'sound' : 'watch'} />
+            <span>
+              <b>{leak.dryness.state === 'dry' ? 'Dry again' : `That it dries: ${dryWord(leak).toLowerCase()}`}</b>
+            </span>
+          </div>
+        </li>
+        {dueOf(leak).map((d) => (
+          <li key={`${d.what} ${d.from}`}>
+            <div className="row wide-row">
+              <span>{d.words}</span>
+              <span className="end">{d.from <= plan.on ? (d.until === undefined ? 'now' : `until ${showDay(d.until, true)}`) : `from ${showDay(d.from, true)}`}</span>
+            </div>
+          </li>
+        ))}
+        {again.map((a) => (
+          <li key={`${a.face} ${a.side} ${a.scale} ${a.meter}`}>
+            <a className="wide-row" href={againHref(rig.id, leak, a)}>
+              <span>
+                <b>Meter the same places again</b>
+                {a.places.length === 1 ? 'one place' : `${a.places.length} places`},{' '}
+                {(rig.faces.find((f) => f.id === a.face)?.[a.side === 'inside' ? 'inside_name' : 'name'] ?? a.face).toLowerCase()}
+                {a.meter === '' ? '' : `, ${a.meter}`}
+              </span>
+            </a>
+          </li>
+        ))}
+        {tested !== undefined && (
+          <li>
+            <a className="wide-row" href={withQuery(href('rig', rig.id, 'water-test', leak.id), { station: tested })}>
+              <span>
+                <b>Test it again with the hose</b>
+                {stationName(overview, tested)}
+              </span>
+            </a>
+          </li>
+        )}
+      </ul>
+    </section>
+  );
+};
+
+export const againHref = (rig: string, leak: Leak, a: ReturnType<typeof againOf>[number]): string =>
+  withQuery(href('rig', rig, 'meter', a.face, a.side), { leak: leak.id, scale: a.scale, meter: a.meter });

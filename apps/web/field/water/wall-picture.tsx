@@ -1,0 +1,155 @@
+import { type MouseEvent, useEffect, useMemo, useRef, useState } from 'react';
+import { type FaceOptions, faceDrawing, faceFrame, faceToSheet, NO_MARKS, type Primitive, sheetToFace } from '../../../../src/drawing';
+import type { Face, Rig } from '../../../../src/rig';
+import type { FacePoint, Side } from '../../../../src/terms';
+import { InkShape, lookOf } from '../../shared/ink-shape';
+import { useSettings } from '../../shared/settings';
+import type { Tapes } from './wall-measure';
+import { type Size, viewOf } from './wall-view';
+
+/** How a place stands on the drawing of a wall: read and judged, or still to be read. */
+export type DotForm = 'wet' | 'damp' | 'dry' | 'reference' | 'read' | 'earlier' | 'to-read';
+export type Dot = { readonly key: string; readonly point_m: FacePoint; readonly form: DotForm; readonly text: string };
+
+type Props = {
+  readonly rig: Rig;
+  readonly face: Face;
+  readonly side: Side;
+  readonly dots: readonly Dot[];
+  readonly point: FacePoint | undefined;
+  readonly closer: boolean;
+  readonly step_m: number;
+  readonly tapes: Tapes;
+  /** A touch, on the face's own axes, not yet brought to the grid. */
+  readonly touch: (point_m: FacePoint) => void;
+};
+
+const OPTIONS: FaceOptions = { fit_px: 358, dimensions: false, numbers: false, show: { findings: false, sound: false, not_seen: false } };
+
+/** Grid crossings nearer together than this are a grey haze. [px] */
+const CLEAR_PX = 9;
+const FIRST: Size = { w: 358, h: 190 };
+
+const useSize = () => {
+  const ref = useRef<HTMLDivElement>(null);
+  const [size, set] = useState<Size>(FIRST);
+  useEffect(() => {
+    const box = ref.current;
+    if (!box) return;
+    const watch = new ResizeObserver(() => {
+      if (box.clientWidth > 0 && box.clientHeight > 0) set({ w: box.clientWidth, h: box.clientHeight });
+    });
+    watch.observe(box);
+    return () => watch.disconnect();
+  }, []);
+  return [ref, size] as const;
+};
+
+/**
+ * One side of one face as a person before it sees it, with its openings, what was read there, and the place to read now.
+ * A touch chooses the place; keys and typed lengths do the same, so that the drawing is never the only way.
+ */
+export const WallPicture = ({ rig, face, side, dots, point, closer, step_m, tapes, touch }: Props) => {
+  const theme = useSettings().theme === 'night' ? 'night' : 'field';
+  const [box, size] = useSize();
+  const [last, setLast] = useState<FacePoint>();
+  const drawing = useMemo(() => faceDrawing(rig, face.id, side, NO_MARKS, OPTIONS), [rig, face.id, side]);
+  const frame = useMemo(() => faceFrame(rig, face.id, side, OPTIONS), [rig, face.id, side]);
+  const at = point && faceToSheet(frame, point);
+  useEffect(() => {
+    if (point) setLast(point);
+  }, [point]);
+  const about = closer ? (point ?? last) : undefined;
+  const view = viewOf({ w: drawing.width, h: drawing.height }, size, about && faceToSheet(frame, about));
+  const px = (n: number): number => n * view.m_per_px;
+
+  const grid = useMemo(() => {
+    if (step_m / view.m_per_px < CLEAR_PX) return '';
+    const xs = face.outline_m.map((p) => p[0]);
+    const ys = face.outline_m.map((p) => p[1]);
+    const first = (least: number, from: number): number => from + Math.ceil((least - from) / step_m - 1e-9) * step_m;
+    let d = '';
+    for (let x = first(Math.min(...xs), tapes[0].from_m); x <= Math.max(...xs) + 1e-9; x += step_m)
+      for (let y = first(Math.min(...ys), tapes[1].from_m); y <= Math.max(...ys) + 1e-9; y += step_m) {
+        const [sx, sy] = faceToSheet(frame, [x, y]);
+        d += `M${sx.toFixed(3)} ${sy.toFixed(3)}h0`;
+      }
+    return d;
+  }, [face, frame, tapes, step_m, view.m_per_px]);
+
+  const press = (event: MouseEvent<SVGSVGElement>): void => {
+    const r = event.currentTarget.getBoundingClientRect();
+    touch(sheetToFace(frame, [view.x + (event.clientX - r.left) * view.m_per_px, view.y + (event.clientY - r.top) * view.m_per_px]));
+  };
+
+  const figures = view.m_per_px < FIGURES_BELOW;
+  return (
+    <div className="wall" ref={box}>
+      {/* biome-ignore lint/a11y/useKeyWithClickEvents: arrow keys, typed lengths and the list choose the place as well */}
+      <svg viewBox={`${view.x} ${view.y} ${view.w} ${view.h}`} role="img" aria-label={`${drawing.title}, ${dots.length} places on it`} onClick={press}>
+        {drawing.primitives.map((p, i) => (
+          <Plain key={p.form === 'group' ? p.id : `${p.form}${i}`} p={p} theme={theme} />
+        ))}
+        {grid !== '' && <path className="grid" d={grid} />}
+        {dots.map((d) => (
+          <DotShape key={d.key} dot={d} at={faceToSheet(frame, d.point_m)} px={px} figures={figures} />
+        ))}
+        {at && (
+          <g className="here">
+            <path d={`M0 ${at[1]}H${drawing.width}M${at[0]} 0V${drawing.height}`} />
+            <circle cx={at[0]} cy={at[1]} r={px(9)} />
+          </g>
+        )}
+      </svg>
+    </div>
+  );
+};
+
+/** Farther out figures would lie over one another. [m/px] */
+const FIGURES_BELOW = 0.0095;
+
+const Plain = ({ p, theme }: { readonly p: Primitive; readonly theme: 'field' | 'night' }) =>
+  p.form === 'group' ? (
+    <g>
+      {p.children.map((c, i) => (
+        <Plain key={c.form === 'group' ? c.id : `${c.form}${i}`} p={c} theme={theme} />
+      ))}
+    </g>
+  ) : (
+    <InkShape p={p} look={lookOf(p.ink, theme)} />
+  );
+
+/** Wet is a filled drop, damp an empty one, a dry place to compare with a square, what is to be read a dotted ring: told by shape, never by colour. */
+const DotShape = ({
+  dot,
+  at: [x, y],
+  px,
+  figures,
+}: {
+  readonly dot: Dot;
+  readonly at: readonly [number, number];
+  readonly px: (n: number) => number;
+  readonly figures: boolean;
+}) => {
+  const r = px(dot.form === 'earlier' ? 4 : 7);
+  const shape =
+    dot.form === 'wet' || dot.form === 'damp' ? (
+      <path
+        d={`M${x} ${y - r * 1.7}C${x + r * 0.5} ${y - r * 0.9} ${x + r} ${y - r * 0.4} ${x + r} ${y + r * 0.1}A${r} ${r} 0 1 1 ${x - r} ${y + r * 0.1}C${x - r} ${y - r * 0.4} ${x - r * 0.5} ${y - r * 0.9} ${x} ${y - r * 1.7}Z`}
+      />
+    ) : dot.form === 'reference' ? (
+      <path d={`M${x - r} ${y - r}h${2 * r}v${2 * r}h${-2 * r}Z`} />
+    ) : (
+      <circle cx={x} cy={y} r={r} />
+    );
+  return (
+    <g className={`dot ${dot.form}`}>
+      {shape}
+      {figures && dot.text !== '' && (
+        <text x={x + r + px(4)} y={y + px(6)} fontSize={px(18)}>
+          {dot.text}
+        </text>
+      )}
+    </g>
+  );
+};
