@@ -82,9 +82,12 @@ const keyAt = (
   const readings = parts.soundings.flatMap((s) => s.spot.readings.slice(-1));
   const sample = [...readings].sort((a, b) => b.as_read - a.as_read)[0];
   const tenths = showsTenths(readings);
+  const dry = readings.find((r) => r.dry_reference);
+  const doubtful = readings.find((r) => r.no_number !== undefined);
   const signed = (open: boolean, line: boolean) => (x: number, at: number) => {
-    if (!sample) return [];
-    const f = figureOf(sample, tenths);
+    const shown = (line ? dry : open ? doubtful : undefined) ?? sample;
+    if (!shown) return [];
+    const f = figureOf(shown, tenths);
     const whole = open ? `(${f.whole}` : f.whole;
     const [w1, w2] = [widthOf(whole, type), widthOf(f.tenth, type * 0.73)];
     return [
@@ -102,8 +105,8 @@ const keyAt = (
       words: `reads ${figureOf(sample, tenths).whole}${tenths ? `.${figureOf(sample, tenths).tenth}` : ''} ${unitOf(panel)}`,
       more: METER_WORDS[panel.scale],
     },
-    readings.some((r) => r.dry_reference) && { draw: signed(false, true), words: 'dry place, to compare' },
-    readings.some((r) => r.no_number !== undefined) && { draw: signed(true, false), words: 'not to be compared' },
+    dry !== undefined && { draw: signed(false, true), words: 'dry place, to compare' },
+    doubtful !== undefined && { draw: signed(true, false), words: 'not to be compared' },
     parts.ringed && { draw: (x, at) => [pen.disc('selected', x + 12, at - type * 0.36, type * 0.85 * k)], words: 'followed through time' },
     words.has('likely') && { draw: lineOf('way-likely'), words: 'likely way in' },
     words.has('possible') && { draw: lineOf('way-possible'), words: 'possible' },

@@ -29,7 +29,14 @@ export type MapView = {
   readonly height: number;
 };
 
-export type ViewOptions = { readonly fit_px: number; readonly type_px: number; readonly above_px: number; readonly below_px: number };
+export type ViewOptions = {
+  readonly fit_px: number;
+  readonly type_px: number;
+  /** The same stretch drawn so many times larger, with type as it was. */
+  readonly zoom: number;
+  readonly above_px: number;
+  readonly below_px: number;
+};
 
 /** No larger than this, however small the panel: a wall is not a poster. [CSS px to the metre] */
 const MOST_PX = 230;
@@ -82,7 +89,7 @@ export const clipped = (outline: readonly FacePoint[], from: number, to: number)
  * @param points  what must be seen: readings, ways in
  */
 export const mapView = (rig: Rig, face: Face, side: Side, points: readonly FacePoint[], options: ViewOptions): MapView => {
-  const { fit_px, type_px, above_px, below_px } = options;
+  const { fit_px, type_px, zoom, above_px, below_px } = options;
   const whole = boundsOf(face.outline_m);
   const [from, to] = stretchOf(rig, face, points, (fit_px - 2 * SIDE_PX) / MOST_PX);
   const px = Math.min(MOST_PX, (fit_px - 2 * SIDE_PX) / (to - from));
@@ -103,8 +110,8 @@ export const mapView = (rig: Rig, face: Face, side: Side, points: readonly FaceP
     side,
     frame,
     onto: ontoSheet(frame),
-    px,
-    type: type_px / px,
+    px: px * zoom,
+    type: type_px / (px * zoom),
     from,
     to,
     cut: [from > whole.x0, to < whole.x1],

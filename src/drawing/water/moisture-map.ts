@@ -9,7 +9,7 @@ import { drawPart, shapePoints } from '../parts';
 import type { Point } from '../path';
 import { penOn } from '../pen';
 import type { Drawing, Primitive } from '../primitives';
-import { inDrawingOrder } from '../rig-sheet';
+import { inDrawingOrder, stationGroup } from '../rig-sheet';
 import { boxesOf, isArea } from '../sheet';
 import { faceWords, stationWords } from '../spoken';
 import { linesOf, widthOf } from '../type-width';
@@ -23,6 +23,8 @@ export type MapOptions = {
   readonly preferences?: Preferences;
   readonly fit_px?: number;
   readonly type_px?: number;
+  /** How many times larger than fits: type keeps its size, so that figures stand clear. */
+  readonly zoom?: number;
   readonly layer?: MapLayer;
   /** The leak whose ways in are laid over it. */
   readonly leak?: Leak;
@@ -47,13 +49,23 @@ const ownName = (rig: Rig, station: Station): string => {
   return rest.charAt(0).toUpperCase() + rest.slice(1);
 };
 
-/** What is cut through, as it is seen from this side; from outside the other parts as well. */
+/** Frames within frames are seen from inside as well; slats, burners and sockets are not. */
+const LOOKED_THROUGH: readonly string[] = ['window', 'door', 'skylight', 'hatch'];
+
+const drawnFrom = ({ side, onto }: MapView, s: Station): readonly Primitive[] => {
+  const drawn = drawPart(s.part, s.shape, onto, s.hinge ? { hinge: s.hinge } : {});
+  if (side === 'outside') return drawn;
+  return drawn.slice(0, LOOKED_THROUGH.some((l) => s.looks.includes(l)) ? 2 : 1);
+};
+
+/** What is cut through, as it is seen from this side, each with its spoken name; from outside the other parts as well. */
 const partsOf = (view: MapView): readonly Primitive[] => {
-  const { rig, side, onto } = view;
-  return inDrawingOrder(rig.stations.filter((s) => isOnView(view, s) && !isArea(s) && !s.layer)).flatMap((s) => {
+  const { rig, side, onto, px } = view;
+  return inDrawingOrder(rig.stations.filter((s) => isOnView(view, s) && !isArea(s) && !s.layer)).flatMap((s): readonly Primitive[] => {
     if (s.shape.form === 'lines') return side === 'inside' ? [] : drawPart(s.part, { form: 'lines', lines_m: runsWithin(view, s.shape.lines_m) }, onto, {});
-    if (side === 'outside') return drawPart(s.part, s.shape, onto, s.hinge ? { hinge: s.hinge } : {});
-    return s.cut_through && s.within === undefined ? drawPart(s.part, s.shape, onto, s.hinge ? { hinge: s.hinge } : {}).slice(0, 2) : [];
+    if (side === 'inside' && (!s.cut_through || s.within !== undefined)) return [];
+    const group = stationGroup(rig, s, view.frame, px, undefined, () => undefined);
+    return [s.cut_through ? { ...group, label: stationWords(rig, s), children: drawnFrom(view, s) } : { ...group, role: 'plain', children: drawnFrom(view, s) }];
   });
 };
 
@@ -277,9 +289,9 @@ const pointsToSee = (panel: Panel, field: DrawnField, ways: readonly Way[], face
 export const mapParts = (rig: Rig, panel: Panel, field: DrawnField, options: MapOptions = {}): MapParts | undefined => {
   const face = rig.faces.find((f) => f.id === panel.face);
   if (!face) return undefined;
-  const { leak, layer = 'chance', preferences = US, fit_px = 880, type_px = 12 } = options;
+  const { leak, layer = 'chance', preferences = US, fit_px = 880, type_px = 12, zoom = 1 } = options;
   const ways = leak ? waysOf(rig, leak) : [];
-  const view = mapView(rig, face, panel.side, pointsToSee(panel, field, ways, face.id), { fit_px, type_px, above_px: ABOVE * type_px, below_px: BELOW * type_px });
+  const view = mapView(rig, face, panel.side, pointsToSee(panel, field, ways, face.id), { fit_px, type_px, zoom, above_px: ABOVE * type_px, below_px: BELOW * type_px });
   const { px, type, area } = view;
   const shown = field.parts.filter((q) => withinStretch(view, q));
   const levels = levelsOf(shown, layer);
