@@ -2,6 +2,7 @@ export { surfaceOn } from './covering';
 export * from './describe';
 export * from './edit';
 export * from './faces';
+export * from './fields';
 export type * from './fields/types';
 export * from './ladder-spots';
 export * from './loop';

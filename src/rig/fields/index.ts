@@ -1,0 +1,2 @@
+export { fieldsOf } from './fields-of';
+export type { Field, Fields } from './types';
