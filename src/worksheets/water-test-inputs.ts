@@ -1,10 +1,13 @@
 /** What the two worksheets of a water test ask in common. */
 const chance = (meaning: string) => ({ type: 'number', quantity: 'share', unit: 'fraction', meaning, limits: { least: 0, most: 1 } }) as const;
 
+/** No test is without error. */
+const NEVER_SURE = { least: 0.001, most: 0.999 } as const;
+
 export const testInputs = {
   prior_fraction: chance('chance that this source lets water in, before the test'),
-  sensitivity_fraction: { ...chance('chance that the test shows a leak that is there'), otherwise: 0.9 },
-  specificity_fraction: { ...chance('chance that the test shows none where there is none'), otherwise: 0.97 },
+  sensitivity_fraction: { ...chance('chance that the test shows a leak that is there'), limits: NEVER_SURE, otherwise: 0.9 },
+  specificity_fraction: { ...chance('chance that the test shows none where there is none'), limits: NEVER_SURE, otherwise: 0.97 },
 } as const;
 
 export const TEST_LIMITS = [
