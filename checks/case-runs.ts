@@ -1,7 +1,6 @@
 import { fromSi, quantities, toSi } from '../src/units';
 import { mapRuns } from './case-runs-maps';
 import { wallRuns } from './case-runs-walls';
-import { wallRuns } from './case-runs-walls';
 import { type CaseRun, through, type Values } from './case-through';
 
 const n = (v: unknown): number => Number(v);
@@ -215,7 +214,6 @@ const sprayRate: CaseRun = (i) => ({
 /** Which worksheet answers which quantity of the case files. */
 export const caseRuns: Readonly<Record<string, CaseRun>> = {
   ...mapRuns,
-  ...wallRuns,
   ...wallRuns,
   'equilibrium moisture content of wood': equilibrium,
   'equilibrium moisture content of wood (Celsius input)': equilibrium,

@@ -1,4 +1,4 @@
-import { type MouldSpell, mouldHumidity, mouldRisk, mouldThrough, mouldWords } from '../science';
+import { type MouldSpell, mouldClass, mouldHumidity, mouldRisk, mouldThrough, mouldWords } from '../science';
 import { defineWorksheet } from '../terms';
 import { accept, figure, kelvin, type Result, refuse, relativeHumidity } from '../units';
 import { declineSource, limitSource, MOULD_CAUTIONS, MOULD_LIMITS, mouldSources, surfaceInput } from './mould-inputs';
@@ -88,14 +88,25 @@ export const mouldIndexSheet = defineWorksheet({
     if (!run.ok) return run;
     const { index, highest, after } = run.value;
     const risk = mouldRisk(highest);
+    const { k1_below, k1_from } = mouldClass(surface);
     return accept({
       result: { risk, index_number: index, means: mouldWords(highest), highest_number: highest, after_number: after.slice(0, hours.length) },
       working: [
-        step('Growth while damp and warm', 'dM/dt = k₁ k₂ / (7 tₘ) a day, tₘ = exp(−0.68 ln T − 13.9 ln RH + 66.02), k₂ = 1 − exp(2.3 (M − Mmax))', `surface ${surface}`, ''),
-        step('Decline while dry', '−0.032 a day for 6 h, 0 to 24 h, −0.016 a day after; times the factor', `factor ${figure(decline_number, 2)}`, ''),
+        step(
+          'Growth while damp and warm',
+          'dM/dt = k₁ k₂ / (7 tₘ) a day, tₘ = exp(−0.68 ln T − 13.9 ln RH + 66.02), k₂ = 1 − exp(2.3 (M − Mmax))',
+          `surface ${surface}`,
+          `k₁ = ${k1_below}, from index 1 ${k1_from}`,
+        ),
+        step(
+          'Decline while dry',
+          '−0.032 a day for 6 h, 0 to 24 h, −0.016 a day after; times the factor',
+          `factor ${figure(decline_number, 2)}`,
+          `−${figure(0.032 * decline_number, 3)} and −${figure(0.016 * decline_number, 3)} a day`,
+        ),
         step('Hour by hour from the start', 'M ← M + dM/dt / 24, never below 0', `M = ${figure(start_number, 1)}, ${figure(total, 0)} hours`, figure(index, 1)),
         step('Class of risk', 'low below 1, middle below 3, high from 3', `highest ${figure(highest, 1)}`, risk),
-      ].map((s) => (s.gives === '' ? { ...s, gives: 'each hour' } : s)),
+      ],
     });
   },
   sources: [...mouldSources, declineSource, limitSource],

@@ -6,7 +6,7 @@ const [first, ...others] = mouldClasses.map((c) => c.id);
 /** Which surface; the same question in every worksheet about mould. */
 export const surfaceInput = {
   type: 'word',
-  meaning: `how readily the surface grows mould: ${mouldClasses.map((c) => `${c.id} (${c.examples})`).join('; ')}`,
+  meaning: 'how readily the surface grows mould',
   words: [first ?? 'very-sensitive', ...others] as readonly MouldClassId[],
   otherwise: 'sensitive',
 } as const satisfies Input;
@@ -21,6 +21,7 @@ export const declineSource: Source = memory('Decline in dry times against wood: 
 export const limitSource: Source = memory('Index 3 as the limit: ASHRAE 160, with its addendum of 2016');
 
 export const MOULD_LIMITS: readonly string[] = [
+  `Surfaces: ${mouldClasses.map((c) => `${c.id} is ${c.examples}`).join('; ')}.`,
   'A class of risk from a model fitted to test pieces, not the truth about this wall. Only looking, smelling and sampling find mould.',
   'Humidity and temperature at the surface count; inside a wall they are rarely known. What wood reads can be turned into humidity by the worksheet wood-equilibrium-humidity.',
 ];

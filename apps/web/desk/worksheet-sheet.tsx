@@ -42,16 +42,20 @@ export const WorksheetSheet = ({
   return <Laid worksheet={worksheet} given={given ?? {}} preferences={preferences} boxed={boxed} {...(onClose ? { onClose } : {})} />;
 };
 
+/** Hours and days belong to no system of units: a worksheet asks for time in the unit it names. */
+const startUnit = (input: Extract<Input, { type: 'number' | 'numbers' }>, si: number, preferences: Preferences): string =>
+  input.quantity === 'duration' ? input.unit : fittingUnit(input.quantity, si, preferences);
+
 const fieldOf = (input: Input, value: WorksheetValue | undefined, preferences: Preferences): InputField => {
   if (input.type === 'numbers') {
     const list = (typeof value === 'object' ? value : (input.otherwise ?? [])).map((n) => toSiOf(n, input));
-    const unit = fittingUnit(input.quantity, list.length > 0 ? Math.max(...list.map(Math.abs)) : (input.limits.most ?? 1), preferences);
+    const unit = startUnit(input, list.length > 0 ? Math.max(...list.map(Math.abs)) : (input.limits.most ?? 1), preferences);
     return { text: list.map((si) => tidy(fromSi(si, input.quantity, unit))).join('; '), unit };
   }
   if (input.type !== 'number') return { text: String(value ?? input.otherwise ?? (input.type === 'text' ? input.example : (input.words[0] ?? ''))), unit: '' };
   const own = typeof value === 'number' ? value : input.otherwise;
   const si = own === undefined ? undefined : toSiOf(own, input);
-  const unit = fittingUnit(input.quantity, si ?? input.limits.most ?? 1, preferences);
+  const unit = startUnit(input, si ?? input.limits.most ?? 1, preferences);
   if (si === undefined) return { text: '', unit };
   return { text: tidy(fromSi(si, input.quantity, unit)), unit };
 };
@@ -223,7 +227,7 @@ const Answer = ({
   if (!first) return null;
   return (
     <>
-      <p className="worksheet-figure">{resultWords(first[1], result[first[0]], preferences)}</p>
+      <p className="worksheet-figure">{upperFirst(resultWords(first[1], result[first[0]], preferences))}</p>
       <p className="worksheet-meaning">{upperFirst(first[1].meaning)}</p>
       {rest.length > 0 && (
         <dl className="facts">

@@ -5,6 +5,7 @@ declare module 'psychrolib' {
     readonly SetUnitSystem: (system: unknown) => void;
     readonly GetSatVapPres: (dry_bulb_c: number) => number;
     readonly GetTDewPointFromRelHum: (dry_bulb_c: number, relative_humidity: number) => number;
+    readonly GetRelHumFromTDewPoint: (dry_bulb_c: number, dew_point_c: number) => number;
     readonly GetStandardAtmPressure: (altitude_m: number) => number;
   };
   const psychrolib: Psychrolib;
