@@ -7,7 +7,7 @@ import { EntryForm, type EntryGiven } from './entry-form';
 import { answersOf } from './field-form';
 import { Photos } from './finding-page';
 import { useEveryLine } from './logbook-lines';
-import { desk } from './paths';
+import { answersIn, desk, pointIn } from './paths';
 import { blankPlace, placeAnswerOf } from './place-picker';
 import { StationPicture } from './station-picture';
 import { whenOf, whenWords } from './when-picker';
@@ -31,6 +31,8 @@ export const AddPage = ({ query }: { readonly query: Readonly<Record<string, str
   const station = stationById(overview.rig, query['station']);
   const kind = query['kind'] === undefined ? undefined : kindById(query['kind']);
   const finding = query['finding'];
+  const named = pointIn(query);
+  const point = named && kind?.places.includes('point') ? named : undefined;
 
   if (!kind) return <KindChoice station={query['station']} finding={finding} />;
 
@@ -69,9 +71,9 @@ export const AddPage = ({ query }: { readonly query: Readonly<Record<string, str
           kind={kind}
           words="Keep it"
           start={{
-            place: blankPlace(kind, overview.rig, preferences, query['station'], query['side']),
+            place: point ? placeAnswerOf(point, kind, overview.rig, preferences) : blankPlace(kind, overview.rig, preferences, query['station'], query['side']),
             when: { form: 'now' },
-            answers: {},
+            answers: choicesOf(kind, answersIn(query)),
             note: '',
             photos: [],
             concerns: finding === undefined ? [] : [finding],
@@ -83,6 +85,15 @@ export const AddPage = ({ query }: { readonly query: Readonly<Record<string, str
     </main>
   );
 };
+
+/** Answers that an address brings: only choices that the kind knows. */
+const choicesOf = (kind: AnyKind, given: Readonly<Record<string, string>>): Readonly<Record<string, unknown>> =>
+  Object.fromEntries(
+    Object.entries(given).filter(([name, value]) => {
+      const field = (kind.fields as Fields)[name];
+      return field?.type === 'choice' && field.options.some((o) => o.id === value);
+    }),
+  );
 
 /** What was found here before, beside what is written now. */
 const Beside = ({ station, kind }: { readonly station: Station; readonly kind: AnyKind }) => {

@@ -20,6 +20,7 @@ import { WorksheetBoxes } from './worksheet-box';
 const PAGES = [
   { page: 'sheet', word: 'Sheet', to: desk.sheet },
   { page: 'plan', word: 'Plan', to: desk.plan },
+  { page: 'water', word: 'Water', to: (rig: RigId) => desk.water(rig) },
   { page: 'round', word: 'Round', to: (rig: RigId) => href('rig', rig, 'round') },
   { page: 'logbook', word: 'Logbook', to: (rig: RigId) => desk.logbook(rig) },
   { page: 'describe', word: 'Describe', to: (rig: RigId) => desk.describe(rig) },

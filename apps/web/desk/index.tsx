@@ -4,6 +4,7 @@ import './styles/sheet.css';
 import './styles/pages.css';
 import './styles/forms.css';
 import './styles/worksheet.css';
+import './styles/water.css';
 import './styles/narrow.css';
 import { href, type Route } from '../shared/route';
 import { AddPage, CorrectPage } from './add-page';
@@ -19,6 +20,7 @@ import { PrintPage } from './print-page';
 import { SettingsPage } from './settings-page';
 import { RigSheetPage } from './sheet-page';
 import { SlidesPage } from './slides-page';
+import { WaterPage } from './water/water-page';
 import { WorksheetsPage } from './worksheets-page';
 
 /** The screens for the table. What stands after `#/rig/<id>/` chooses the page. */
@@ -58,6 +60,8 @@ const RigPage = ({ page, what, route }: { readonly page: string; readonly what: 
       return <FindingPage key={what} finding={what ?? ''} />;
     case 'plan':
       return <PlanPage />;
+    case 'water':
+      return <WaterPage what={what} />;
     case 'describe':
       return <DescribePage station={what} />;
     case 'slides':

@@ -1,10 +1,11 @@
-import { type Drawing, FONT_FAMILY } from '../../../src/drawing';
+import { type Drawing, FONT_FAMILY, type Theme } from '../../../src/drawing';
 import { useSettings } from '../shared/settings';
 import { SheetShapes } from './sheet-shapes';
 
 /** A drawing that is only looked at: one picture with one spoken name. */
-export const Picture = ({ drawing, className = '' }: { readonly drawing: Drawing; readonly className?: string }) => {
-  const theme = useSettings().theme === 'night' ? 'night' : 'desk';
+export const Picture = ({ drawing, className = '', theme: given }: { readonly drawing: Drawing; readonly className?: string; readonly theme?: Theme }) => {
+  const night = useSettings().theme === 'night';
+  const theme = given ?? (night ? 'night' : 'desk');
   return (
     <svg
       className={`picture ${className}`}

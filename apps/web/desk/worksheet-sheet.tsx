@@ -205,7 +205,7 @@ const resultWords = (output: Output, value: WorksheetValue | undefined, preferen
   if (value === undefined) return '';
   if (output.type === 'text' || typeof value === 'string') return String(value);
   if (typeof value === 'object') return value.map((n) => resultWords(output, n, preferences)).join('; ');
-  const unit = fittingUnit(output.quantity, value, preferences);
+  const unit = output.quantity === 'duration' ? output.unit : fittingUnit(output.quantity, value, preferences);
   if (unit !== output.unit) return showIn(value, output.quantity, unit);
   const u = quantities[output.quantity].units.find((x) => x.id === output.unit);
   const text = fromSi(value, output.quantity, output.unit).toFixed(output.decimals).replace('-', '−');

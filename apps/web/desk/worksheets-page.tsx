@@ -15,7 +15,13 @@ export const WorksheetsPage = ({ worksheet }: { readonly worksheet: string | und
           <p className="lead">Put in your own figures. Nothing that is typed here is kept.</p>
         </header>
       ) : null}
+      {/* What was opened comes first: on a phone the list of the others stands below it. */}
       <div className="columns worksheets-columns">
+        {worksheet !== undefined && (
+          <div className="worksheet-open">
+            <WorksheetSheet key={worksheet} id={worksheet} preferences={preferences} />
+          </div>
+        )}
         <nav aria-label="Worksheets" className="worksheet-list">
           <h2 className={worksheet === undefined ? 'unseen' : ''}>Worksheets</h2>
           <ul className="rows">
@@ -33,11 +39,6 @@ export const WorksheetsPage = ({ worksheet }: { readonly worksheet: string | und
             ))}
           </ul>
         </nav>
-        {worksheet !== undefined && (
-          <div className="worksheet-open">
-            <WorksheetSheet key={worksheet} id={worksheet} preferences={preferences} />
-          </div>
-        )}
       </div>
     </main>
   );
