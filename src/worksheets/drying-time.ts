@@ -5,7 +5,21 @@ import { DRYING_LIMITS, dryingSources, slabInputs, wayOut } from './drying-input
 import { step } from './working';
 
 const DAY = 86400;
-const days = (s: number): string => `${figure(s / DAY, s < 10 * DAY ? 1 : 0)} days`;
+const SPANS = [
+  { name: 'year', s: 365.25 * DAY },
+  { name: 'month', s: 30.4 * DAY },
+  { name: 'day', s: DAY },
+  { name: 'hour', s: 3600 },
+  { name: 'minute', s: 60 },
+] as const;
+
+/** One figure only: the answer is not worth more. */
+const roughly = (s: number): string => {
+  const span = SPANS.find((x) => s >= 0.95 * x.s);
+  if (span === undefined) return 'less than a minute';
+  const n = Number((s / span.s).toPrecision(1));
+  return n >= 1000 ? 'more than a thousand years' : `about ${n} ${span.name}${n === 1 ? '' : 's'}`;
+};
 
 export const dryingTimeSheet = defineWorksheet({
   id: 'drying-time',
@@ -32,10 +46,10 @@ export const dryingTimeSheet = defineWorksheet({
     },
   },
   results: {
-    open_d: { type: 'number', quantity: 'duration', unit: 'd', meaning: 'with its faces open, at the least', decimals: 2 },
-    laminated_d: { type: 'number', quantity: 'duration', unit: 'd', meaning: 'shut in, through the edge alone', decimals: 0 },
-    times_longer_number: { type: 'number', quantity: 'number', unit: 'number', meaning: 'so many times longer: the square of the two ways', decimals: 0 },
     says: { type: 'text', meaning: 'whether the laminated wall dries by itself' },
+    with_open_faces: { type: 'text', meaning: 'with its faces open, at the least' },
+    through_the_edge: { type: 'text', meaning: 'shut in between skins, through the edge alone' },
+    times_longer_number: { type: 'number', quantity: 'number', unit: 'number', meaning: 'so many times longer: the square of the two ways', decimals: 0 },
   },
   calculate: ({ thickness_mm, open_faces, diffusivity_mm2day: D, left_percent, edge_way_m }) => {
     const way = wayOut(thickness_mm, open_faces);
@@ -47,10 +61,10 @@ export const dryingTimeSheet = defineWorksheet({
     const season = shut.value > 90 * DAY;
     return accept({
       result: {
-        open_d: open.value,
-        laminated_d: shut.value,
-        times_longer_number: times,
         says: season ? 'it does not dry by itself in a season' : 'it may dry through its edge in a season; measure again',
+        with_open_faces: roughly(open.value),
+        through_the_edge: roughly(shut.value),
+        times_longer_number: times,
       },
       working: [
         step(
@@ -59,13 +73,13 @@ export const dryingTimeSheet = defineWorksheet({
           `${figure(thickness_mm * 1000, 1)} mm`,
           `${figure(way * 1000, 2)} mm`,
         ),
-        step('Time with open faces', 't = Fo L² / D, Fo from the share left', `D = ${figure(D * DAY * 1e6, 2)} mm² a day`, days(open.value)),
-        step('Time through the edge', 'the same, L = way to the edge', `${figure(edge_way_m, 2)} m`, days(shut.value)),
+        step('Time with open faces', 't = Fo L² / D, Fo from the share left', `D = ${figure(D * DAY * 1e6, 2)} mm² a day`, roughly(open.value)),
+        step('Time through the edge', 'the same, L = way to the edge', `${figure(edge_way_m, 2)} m`, roughly(shut.value)),
         step('So many times longer', '(way to the edge / way through the faces)²', '', figure(times, 0)),
       ],
     });
   },
   sources: [...dryingSources, seen('Open plywood takes weeks to a month: web pages of the trade, weak')],
-  limits: [...DRYING_LIMITS, 'Along the grain moisture may spread ten times faster; a wall then still takes ten times less than very long.'],
+  limits: [...DRYING_LIMITS, 'Along the grain moisture may spread ten times as fast; try ten times the value for a core whose grain runs to the edge.'],
   cautions: ['Do not shut a wet wall in: opened, it must dry before it is closed again. Wires and gas lines run in walls; opening them is work for somebody who knows where.'],
 });

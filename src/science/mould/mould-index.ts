@@ -20,9 +20,6 @@ export type MouldCourse = {
   readonly after: readonly number[];
 };
 
-/** How fast old growth fades in dry times, against wood. */
-export const MOULD_DECLINE: readonly number[] = [1, 0.5, 0.25, 0.1];
-
 const SCALE_END = 6;
 /** A dry spell takes off at once, then rests, then goes on slowly. Hours and index a day. */
 const FIRST_H = 6;
