@@ -1,6 +1,7 @@
 import type { Standing } from '../../logbook';
 import type { Because } from '../finding';
 import { MOST_SUSPECTS } from '../suspects';
+import { nextDue } from '../water/due';
 import type { LeakTrace } from '../water/leak';
 import { isStructural, summary, worstOf } from '../water/leak-words';
 import { LEAK_PATHS, LEAK_STOPPED } from '../water/sources';
@@ -35,7 +36,7 @@ const raise = (trace: LeakTrace, name: (id: string) => string): readonly Raised[
     ...leak.stop.because,
   ];
   const care = repairs.at(-1);
-  const next = leak.due.find((d) => d.done === undefined);
+  const next = nextDue(leak.due);
   const steps = stepsOf(trace, name);
   // Dry twice, a week apart, and nobody mended anything: whatever it was, it is not coming in.
   const closed = stop.by ? { by: stop.by, life: 'proved' as const, ...(care ? { care } : {}) } : !care && dryBy ? { by: dryBy, life: 'seen-sound' as const } : undefined;

@@ -1,8 +1,9 @@
 import type { Urgency, Who } from '../../terms';
 import type { CivilDay } from '../../units';
 import { suspectsAt } from '../suspects';
+import { nextDue } from '../water/due';
 import type { LeakTrace } from '../water/leak';
-import { standsOut } from '../water/leak';
+import { isBondedWall, standsOut } from '../water/leak';
 import { isStructural, worstOf } from '../water/leak-words';
 import { TREND_DRY } from '../water/sources';
 import { drySince, trendPoints } from '../water/trend';
@@ -30,7 +31,7 @@ const howOf = ({ leak, stop, explained }: LeakTrace, worst: Weighed | undefined,
   const structural = isStructural(worst);
   const band = worst?.yardsticks.bands?.trade;
   if (leak.stop.state === 'stopped' || leak.stop.state === 'repaired') {
-    const due = leak.due.find((d) => d.done === undefined);
+    const due = nextDue(leak.due);
     const urgency: Urgency = structural || bonded || (due !== undefined && on >= due.from) ? 'this-season' : 'watch';
     return { urgency, who: structural || (bonded && stop.state === 'stopped') ? 'professional' : 'yourself', remedies: structural ? ['soft-structure'] : [] };
   }
@@ -44,9 +45,9 @@ const ofLeak = (trace: LeakTrace, { rig, on }: WaterJudged): readonly Raised[] =
   if (!trace.metered) return [];
   const { leak, dryBy } = trace;
   const worst = worstOf(trace);
-  const bonded = rig.construction === 'bonded' && leak.place.at !== 'rig' && leak.spots.some((s) => s.face !== 'roof' && s.face !== 'under');
+  const bonded = isBondedWall(rig, leak.spots);
   const how = howOf(trace, worst, on, bonded);
-  const next = leak.due.find((d) => d.done === undefined);
+  const next = nextDue(leak.due);
   const drying = leak.stop.state === 'stopped' || leak.stop.state === 'repaired';
   const care = trace.repairs.at(-1);
   const seen = trace.wet.filter((s) => trace.weighed.has(s.entry.id));

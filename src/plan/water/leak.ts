@@ -1,21 +1,24 @@
 import type { waterTest } from '../../entries';
 import type { Standing } from '../../logbook';
 import type { Rig } from '../../rig';
+import { timesLonger } from '../../science';
 import type { BodyOf, EntryId, StationId } from '../../terms';
-import { type CivilDay, showDay } from '../../units';
+import { type CivilDay, metres, showDay } from '../../units';
 import { readName } from '../episodes';
 import type { Because } from '../finding';
 import { byWhen } from '../order';
 import { REPAIRS } from '../rules/repairs';
 import { suspectsAt } from '../suspects';
 import type { Wet } from './clusters';
+import { dueAfter } from './due';
 import { explainedBy, otherCauses } from './other-causes';
 import { type Course, dryAt, type Stop, stopOf, wasDry } from './proof';
 import type { Ranking } from './ranking';
 import type { WaterRecord } from './record';
 import { BONDED_DRYING, LEAK_STOPPED } from './sources';
 import { trendOf, trendPoints } from './trend';
-import type { Candidate, DryState, Leak, OtherCause, Spot } from './water-types';
+import type { Candidate, DryState, Leak, OtherCause, Spot, TrendWord } from './water-types';
+import { wetWarmOf } from './wet-warm';
 import type { Weighed } from './yardsticks';
 
 /** What one leak rests on, entry by entry: what its findings are made of. */
@@ -39,6 +42,8 @@ export type Known = {
   readonly weighed: ReadonlyMap<EntryId, Weighed>;
   readonly standing: (id: EntryId) => Standing | undefined;
   readonly rains: readonly Standing[];
+  /** When the next full round is due. */
+  readonly round: CivilDay | undefined;
 };
 
 const stationIn = (s: Standing): StationId | undefined => ('station' in s.place ? s.place.station : undefined);
@@ -46,8 +51,6 @@ const stationIn = (s: Standing): StationId | undefined => ('station' in s.place 
 const namesAny = (s: Standing, entries: ReadonlySet<EntryId>): boolean => (s.entry.concerns ?? []).some((c) => entries.has(readName(c).entry));
 
 export const standsOut = (w: Weighed): boolean => w.state === 'wet' || w.state === 'damp';
-
-const found = (known: Known, ids: readonly EntryId[]): readonly Standing[] => ids.flatMap((id) => known.standing(id) ?? []);
 
 /** Water tests of what may be the way in, or that name the leak. */
 const testsOf = (known: Known, stations: ReadonlySet<StationId>, entries: ReadonlySet<EntryId>): readonly Standing[] =>
@@ -67,7 +70,45 @@ const dryStateOf = (courses: readonly Course[], dryBy: Standing | undefined, spo
   return words.includes('wetting') ? 'wetting' : words.includes('drying') ? 'drying' : 'wet';
 };
 
-const inWall = (rig: Rig, spots: readonly Pick<Spot, 'face'>[]): boolean => rig.construction === 'bonded' && spots.some((s) => s.face !== 'under' && s.face !== 'roof');
+/** A bonded wall: its core is shut in between skins. Roof and floor are built otherwise. */
+export const isBondedWall = (rig: Rig, spots: readonly Pick<Spot, 'face'>[]): boolean =>
+  rig.construction === 'bonded' && spots.some((s) => s.face !== 'under' && s.face !== 'roof');
+
+/** A foot of board to the nearest edge, against an eighth of an inch with one face open. [m] */
+const EDGE_WAY = metres(0.3048);
+const BOARD = metres(0.003175);
+
+const slowDrying = (first: Standing): Because => ({
+  text: `This wall is bonded: a foot from its nearest cut edge it takes about ${Math.round(timesLonger(EDGE_WAY, BOARD) / 1000) * 1000} times as long to dry as an open board of an eighth of an inch. It does not dry by itself in a season; how it is opened and dried is for a professional.`,
+  entries: [first.entry.id],
+  source: BONDED_DRYING,
+  worksheet: { id: 'drying-time', inputs: { thickness_mm: BOARD * 1000, open_faces: 'one', edge_way_m: EDGE_WAY } },
+});
+
+const COURSES: readonly TrendWord[] = ['wetting', 'drying', 'watch', 'too-few', 'dry'];
+
+/** The course of the wettest place of each kind, and how many more are alike: a grid of sixty places is not sixty sentences. */
+const courseLines = (spots: readonly Spot[]): readonly Because[] =>
+  COURSES.flatMap((word): readonly Because[] => {
+    const alike = spots
+      .flatMap((s) => (s.trend?.word === word ? [{ spot: s, trend: s.trend }] : []))
+      .toSorted((a, b) => (b.trend.points.at(-1)?.excess ?? 0) - (a.trend.points.at(-1)?.excess ?? 0));
+    const [first] = alike;
+    if (!first) return [];
+    const { because } = first.trend;
+    const more = alike.length - 1;
+    return [
+      more === 0
+        ? { ...because, text: `${first.spot.words}: ${lower(because.text)}` }
+        : {
+            ...because,
+            text: `${first.spot.words}: ${lower(because.text)} ${more} ${more === 1 ? 'place' : 'places'} alike.`,
+            entries: [...new Set([...because.entries, ...alike.slice(1).map((a) => a.spot.id)])],
+          },
+    ];
+  });
+
+const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 
 /**
  * One leak with everything that is known of it.
@@ -119,9 +160,12 @@ export const leakOf = (
   const since = repairs.at(-1);
   const mine = wet.metered.flatMap((m) => {
     const spot = spots.get(m.id);
+    if (!spot) return [];
     const after = since ? m.weighed.filter((w) => w.reading.day >= since.day) : m.weighed;
     const earlier = after.length > 0 ? trendPoints(m.weighed.filter((w) => !after.includes(w))) : [];
-    return spot ? [{ ...spot, trend: { ...trendOf(after.length > 0 ? after : m.weighed, known.rains), ...(earlier.length > 0 ? { earlier } : {}) } }] : [];
+    const trend = trendOf(after.length > 0 ? after : m.weighed, known.rains);
+    const risk = wetWarmOf(m.weighed);
+    return [{ ...spot, trend: { ...trend, ...(earlier.length > 0 ? { earlier } : {}) }, ...(risk ? { risk } : {}) }];
   });
   const signs = wet.shown.flatMap((s) => spots.get(s.id) ?? []);
   const dryState = dryStateOf(courses, dryBy, mine);
@@ -138,16 +182,8 @@ export const leakOf = (
           },
         ]
       : [];
-  const bonded: readonly Because[] =
-    dryState !== 'dry' && repairs.length > 0 && inWall(rig, mine)
-      ? [
-          {
-            text: 'This wall is bonded: it dries only through its edges, and does not dry by itself in a season. How it is opened and dried is for a professional.',
-            entries: [first.entry.id],
-            source: BONDED_DRYING,
-          },
-        ]
-      : [];
+  const bonded = isBondedWall(rig, mine);
+  const slow: readonly Because[] = dryState !== 'dry' && repairs.length > 0 && bonded ? [slowDrying(first)] : [];
   const leak: Leak = {
     id: first.entry.id,
     place: first.place,
@@ -166,10 +202,10 @@ export const leakOf = (
     stop: { state: stop.state, because: [...stop.because, ...early], ...(stop.closed === undefined ? {} : { closed: stop.closed }) },
     dryness: {
       state: dryState,
-      because: [...mine.flatMap((s) => s.trend?.because ?? []), ...bonded],
+      because: [...courseLines(mine), ...slow],
       ...(dryBy ? { closed: dryBy.day } : {}),
     },
-    due: [],
+    due: dueAfter(courses, since, stop, known.round, dryBy !== undefined, bonded),
   };
   return { leak, wet: all, weighed: new Map(weighed.map((w) => [w.reading.entry, w])), metered: wet.metered.length > 0, repairs, stop, dryBy, explained };
 };

@@ -66,7 +66,7 @@ export const otherCauses = (
       return { cause, state: body.answer === 'ruled-out' ? 'ruled-out' : 'it-is-this', because, how };
     }
     const sweat = cause === 'condensation' ? sweatLine(weighed) : undefined;
-    if (sweat) return { cause, state: sweat.sweats ? 'it-is-this' : 'ruled-out', because: sweat.because, how };
+    if (sweat) return { cause, state: SWEAT_SAYS[sweat.skin], because: sweat.because, how };
     const hint = hints.findLast((s) => (s.body as Clue).when.some((w) => POINTS_AT[w] === cause));
     if (hint)
       return {
@@ -79,8 +79,10 @@ export const otherCauses = (
   });
 };
 
+const SWEAT_SAYS = { sweats: 'it-is-this', 'too-close': 'not-looked-at', dry: 'ruled-out' } as const;
+
 /** Dry skin beside a wet reading rules condensation out; a reading that sweat explains is not counted as wet at all. */
-const sweatLine = (weighed: readonly Weighed[]): { readonly sweats: boolean; readonly because: Because } | undefined => {
+const sweatLine = (weighed: readonly Weighed[]): Weighed['sweat'] => {
   const beside = weighed.flatMap((w) => (w.sweat ? [{ w, sweat: w.sweat }] : []));
   const wet = beside.findLast(({ w }) => w.state === 'wet' || w.state === 'damp');
   if (wet) return wet.sweat;
@@ -89,5 +91,3 @@ const sweatLine = (weighed: readonly Weighed[]): { readonly sweats: boolean; rea
 
 /** The cause that was found to explain it, if one was. */
 export const explainedBy = (causes: readonly OtherCause[]): OtherCause | undefined => causes.find((c) => c.state === 'it-is-this');
-
-export const causeWord = (cause: Cause): string => WORD[cause];

@@ -100,7 +100,10 @@ const step = (walk: Walk, event: Event, measured: readonly Course[], repaired: R
     });
     return;
   }
-  if (event.what === 'reading') return read(walk, event, measured);
+  if (event.what === 'reading') {
+    read(walk, event, measured);
+    return;
+  }
   if (walk.state === 'open') return;
   if (event.what === 'rain') {
     walk.rains.push(s);
@@ -137,8 +140,10 @@ const read = (walk: Walk, { s, course, weighed }: Extract<Event, { readonly what
   if (unmended) return;
   const steps = SCALES[course.scale];
   const rise = before === undefined ? 0 : excess - before;
-  if (rise > steps.rise + SAME && excess > steps.dry + SAME)
-    return reopen(walk, s, line(`On ${showDay(s.day)} it read ${pointsOn(course.scale, rise)} more above the dry places than at its lowest since: water has come in again.`, s));
+  if (rise > steps.rise + SAME && excess > steps.dry + SAME) {
+    reopen(walk, s, line(`On ${showDay(s.day)} it read ${pointsOn(course.scale, rise)} more above the dry places than at its lowest since: water has come in again.`, s));
+    return;
+  }
   if (walk.state !== 'repaired' || walk.rains.length < RAINS) return;
   if (rise > Math.max(steps.scatter, weighed.reading.plus_minus) + SAME) return;
   walk.held.add(course.id);

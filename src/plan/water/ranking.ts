@@ -1,4 +1,48 @@
-import type { Leak } from './water-types';
+import type { Rig, WaterSpot } from '../../rig';
+import type { StationId } from '../../terms';
+import type { CivilDay } from '../../units';
+import { type Wet, waterSpot } from './clusters';
+import { rankEntryPoints } from './entry-points';
+import { leakEvidence } from './evidence';
+import { nextTest } from './next-test';
+import type { WaterRecord } from './record';
+import { apart } from './spots';
+import type { Leak, Spot } from './water-types';
 
 /** Where a leak may come in, as it is told: the likeliest first, in one sentence, and what to try next. */
-export type Ranking = Pick<Leak, 'candidates' | 'unknown_source' | 'sentence' | 'apart' | 'clues' | 'next_test'>;
+export type Ranking = Pick<Leak, 'candidates' | 'unknown_source' | 'sentence' | 'apart' | 'clues' | 'next_test'> & { readonly confirmed?: StationId };
+
+/** Places within a hand's width are one, whatever they were read with. [m] */
+const ONE_PLACE = 0.1;
+/** Dry places nearest to what is wet tell most; more than this tell no more. */
+const MOST_DRY = 24;
+
+const onePlaceEach = (spots: readonly WaterSpot[]): readonly WaterSpot[] =>
+  spots.filter((s, i) => !spots.slice(0, i).some((k) => k.face === s.face && k.side === s.side && apart(k.point_m, s.point_m) <= ONE_PLACE));
+
+/** From a dry place to the nearest wet one; on another face it comes after all on the same. */
+const awayFrom = (wet: readonly WaterSpot[], dry: WaterSpot): number => Math.min(...wet.map((w) => (w.face === dry.face ? 0 : 1000) + apart(w.point_m, dry.point_m)));
+
+const nearest = (wet: readonly WaterSpot[], dry: readonly Spot[]): readonly WaterSpot[] =>
+  onePlaceEach(dry.map(waterSpot))
+    .toSorted((a, b) => awayFrom(wet, a) - awayFrom(wet, b) || (a.id < b.id ? -1 : 1))
+    .slice(0, MOST_DRY);
+
+/** Ranks the ways in for the wet places of one leak; readings that lie off their face lead nowhere and are left out. */
+export const rankWaysIn = (rig: Rig, record: WaterRecord, on: CivilDay, wet: Wet, dry: readonly Spot[], since: CivilDay): Ranking => {
+  const drawn = wet.metered.filter((m) => m.weighed.every((w) => w.reading.off_panel !== true));
+  const spots = onePlaceEach([...drawn, ...wet.shown].map(waterSpot));
+  const evidence = leakEvidence(rig, record, on, spots, nearest(spots, dry), since);
+  const ranking = rankEntryPoints(evidence);
+  const next_test = nextTest(evidence, ranking);
+  const { candidates, unknown_source, sentence, apart: separate, clues, confirmed } = ranking;
+  return {
+    candidates,
+    unknown_source,
+    sentence,
+    clues,
+    ...(separate === undefined ? {} : { apart: separate }),
+    ...(confirmed === undefined ? {} : { confirmed }),
+    ...(next_test ? { next_test } : {}),
+  };
+};

@@ -4,6 +4,8 @@ import type { Comparable, DryReference } from './water-types';
 
 /** Fewer dry readings than this make a weaker yardstick: their spread says little. */
 export const ENOUGH_DRY = 3;
+/** Worksheets take the meter's own points. */
+const POINTS = 100;
 
 /** What may be compared: one side of one face, one meter, one scale. */
 export const panelKey = (c: Pick<Comparable, 'face' | 'side' | 'scale' | 'meter'>): string => `${c.face}@${c.side}/${c.scale}${c.meter === '' ? '' : `/${c.meter}`}`;
@@ -20,7 +22,15 @@ const made = (dry: readonly Comparable[]): DryReference | undefined => {
   const few = values.length < ENOUGH_DRY;
   const floor = few ? Math.max(SCALES[first.scale].floor, first.plus_minus) : SCALES[first.scale].floor;
   const spread = few ? 0 : scaledMad(values);
-  return { median: median(values), spread: Math.max(floor, spread), floor_used: spread < floor, readings: values.length, day: first.day, entries: dry.map((c) => c.entry) };
+  return {
+    median: median(values),
+    spread: Math.max(floor, spread),
+    floor_used: spread < floor,
+    readings: values.length,
+    day: first.day,
+    entries: dry.map((c) => c.entry),
+    ...(few ? {} : { worked: { worksheet: 'dry-reference', inputs: { readings_number: values.map((v) => v * POINTS), floor_number: floor * POINTS } } }),
+  };
 };
 
 /**

@@ -1,7 +1,7 @@
 import type { airAndSkin } from '../../entries';
 import type { Standing } from '../../logbook';
 import { pointOf, type Rig } from '../../rig';
-import { dewPoint } from '../../science';
+import { condensation, type Sweating as Skin } from '../../science';
 import type { BodyOf } from '../../terms';
 import { fromSi, kelvin, parseWhen, relativeHumidity, showDay, showIn, sortInstant } from '../../units';
 import type { Because } from '../finding';
@@ -14,7 +14,13 @@ type Body = BodyOf<(typeof airAndSkin)['fields']>;
 const NEAR_TIME = 12 * 3_600_000;
 const NEAR_PLACE = 1;
 
-export type Sweating = { readonly sweats: boolean; readonly because: Because };
+export type Sweating = { readonly skin: Skin; readonly because: Because };
+
+const SAYS: Readonly<Record<Skin, string>> = {
+  sweats: 'it was wet without a leak',
+  'too-close': 'too close to say whether it sweats',
+  dry: 'it did not sweat',
+};
 
 const momentOf = (text: string): number | undefined => {
   const when = parseWhen(text);
@@ -40,21 +46,22 @@ export const sweatingAt = (measured: readonly Standing[], reading: Pick<Comparab
   if (!nearest) return undefined;
   const { s } = nearest;
   const body = s.body as Body;
-  const point = dewPoint(kelvin(body.air_temperature.si), relativeHumidity(body.relative_humidity.si));
-  if (!point.ok) return undefined;
-  const sweats = body.skin_temperature.si <= point.value;
-  const [skin, dew] = [showIn(body.skin_temperature.si, 'temperature', 'c'), showIn(point.value, 'temperature', 'c')];
+  const found = condensation(kelvin(body.air_temperature.si), relativeHumidity(body.relative_humidity.si), kelvin(body.skin_temperature.si));
+  if (!found.ok) return undefined;
+  const [skin, dew] = [showIn(body.skin_temperature.si, 'temperature', 'c'), showIn(found.value.dew_point, 'temperature', 'c')];
   return {
-    sweats,
+    skin: found.value.skin,
     because: {
-      text: sweats
-        ? `On ${showDay(s.day)} the surface was at ${skin}, and its air wets anything at or below ${dew}: it was wet without a leak.`
-        : `On ${showDay(s.day)} the surface was at ${skin}, warmer than the dew point of ${dew}: it did not sweat.`,
+      text: `On ${showDay(s.day)} the surface was at ${skin}, and its air wets anything below ${dew}: ${SAYS[found.value.skin]}.`,
       entries: [s.entry.id],
       source: DEW_POINT,
       worksheet: {
-        id: 'dew-point',
-        inputs: { dry_bulb_c: fromSi(body.air_temperature.si, 'temperature', 'c'), relative_humidity_percent: fromSi(body.relative_humidity.si, 'relative-humidity', 'percent') },
+        id: 'condensation',
+        inputs: {
+          air_temperature_c: fromSi(body.air_temperature.si, 'temperature', 'c'),
+          relative_humidity_percent: fromSi(body.relative_humidity.si, 'relative-humidity', 'percent'),
+          skin_temperature_c: fromSi(body.skin_temperature.si, 'temperature', 'c'),
+        },
       },
     },
   };

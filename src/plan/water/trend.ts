@@ -1,6 +1,6 @@
 import type { Standing } from '../../logbook';
 import { mannKendall, median, senInterval, theilSen } from '../../science';
-import { type CivilDay, figure, fromSi, showDay } from '../../units';
+import { type CivilDay, figure, showDay } from '../../units';
 import type { Because } from '../finding';
 import { pointsOn, SCALES } from './scales';
 import { TREND, TREND_DRY } from './sources';
@@ -15,6 +15,8 @@ const CONFIDENCE = 0.9;
 export const DRY_APART = 7;
 /** More readings than this are not asked for; from eleven on the test is approximate anyway. */
 const MOST_ASKED = 10;
+/** The worksheet lists no more. */
+const MOST_LISTED = 60;
 const SAME = 1e-9;
 
 export type TrendPoint = Trend['points'][number];
@@ -74,6 +76,10 @@ const roseAfterRain = (points: readonly TrendPoint[], scale: Scale, rains: reado
   const rain = rains.findLast((r) => r.day > before.day && r.day <= last.day);
   return rain && { by: last.excess - before.excess, rain };
 };
+
+/** The test laid open, in points of the scale. */
+const testSheet = (points: readonly TrendPoint[]): Because['worksheet'] =>
+  points.length > MOST_LISTED ? undefined : { id: 'trend-test', inputs: { readings_number: points.map((p) => p.excess * 100) } };
 
 const perWeek = (scale: Scale, slope_per_d: number): string => `${slope_per_d < 0 ? '−' : '+'}${pointsOn(scale, slope_per_d * 7)} a week`;
 
@@ -140,7 +146,7 @@ export const trendOf = (weighed: readonly Weighed[], rains: readonly Standing[])
       ),
     };
   if (slope !== undefined && slope !== 0 && p !== undefined && p <= CHANCE)
-    return { ...figures, word: slope < 0 ? 'drying' : 'wetting', because: say(`${slope < 0 ? 'Drying' : 'Getting wetter'}: ${course}.${without}`, TREND, trendSheet(points)) };
+    return { ...figures, word: slope < 0 ? 'drying' : 'wetting', because: say(`${slope < 0 ? 'Drying' : 'Getting wetter'}: ${course}.${without}`, TREND, testSheet(points)) };
   const need = readingsNeeded(values, falling);
   const few = points.length < 3;
   return {
@@ -152,5 +158,3 @@ export const trendOf = (weighed: readonly Weighed[], rains: readonly Standing[])
     ),
   };
 };
-
-const trendSheet = (_points: readonly TrendPoint[]): Because['worksheet'] | undefined => undefined;

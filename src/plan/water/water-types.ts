@@ -1,4 +1,5 @@
 import type { WaterPath } from '../../rig';
+import type { MouldRisk } from '../../science';
 import type { EntryId, FaceId, FacePoint, Place, Side, StationId } from '../../terms';
 import type { CivilDay } from '../../units';
 import type { Because } from '../finding';
@@ -51,6 +52,7 @@ export type DryReference = {
   readonly readings: number;
   readonly day: CivilDay;
   readonly entries: readonly EntryId[];
+  readonly worked?: Worked;
 };
 
 export type Yardsticks = {
@@ -112,7 +114,7 @@ export type Spot = {
 export type WetWarm = {
   /** Days at or above 25 % and between 5 and 38 °C. [d] */
   readonly days: number;
-  readonly mould?: 'none' | 'possible' | 'likely';
+  readonly mould?: MouldRisk;
   readonly because: readonly Because[];
 };
 

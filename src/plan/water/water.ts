@@ -3,11 +3,12 @@ import type { Rig } from '../../rig';
 import type { EntryId } from '../../terms';
 import type { CivilDay } from '../../units';
 import type { Because } from '../finding';
+import { nextRound } from '../next-round';
 import { clustered, type Wet } from './clusters';
-import { type Known, type LeakTrace, leakOf } from './leak';
+import { type Known, type LeakTrace, leakOf, standsOut } from './leak';
 import { airMoisture } from './lived-air';
 import { realRains } from './proof';
-import type { Ranking } from './ranking';
+import { type Ranking, rankWaysIn } from './ranking';
 import { comparable, whyNoNumber } from './readings';
 import { METER_KINDS, SIGNS, sameRecord, type WaterRecord, waterRecord } from './record';
 import { dryReferences } from './reference';
@@ -15,7 +16,6 @@ import { SCALE_WORD } from './scales';
 import { NEAR_TOGETHER, PRACTICE } from './sources';
 import { apart, isAt, type Metered, placesOf, placeWords, type Shown, shownPlaces, showsWet } from './spots';
 import { sweatingAt } from './sweating';
-import { trendOf } from './trend';
 import type { Comparable, Panel, Spot, Water } from './water-types';
 import { type Weighed, weigh } from './yardsticks';
 
@@ -27,6 +27,7 @@ export type WaterJudged = {
   readonly water: Water;
   readonly traces: readonly LeakTrace[];
   readonly places: readonly Metered[];
+  readonly round: CivilDay | undefined;
 };
 
 const NOTHING: Water = { panels: [], leaks: [], no_leak: [], set_aside: [] };
@@ -34,7 +35,7 @@ const NOTHING: Water = { panels: [], leaks: [], no_leak: [], set_aside: [] };
 /** The latest reading that says something; where none does, the latest. */
 const latestOf = (m: Metered): Weighed => (m.weighed.findLast((w) => w.state !== 'not-known') ?? m.weighed.at(-1)) as Weighed;
 
-const spotOf = (rig: Rig, m: Metered, known: Known, signs: readonly EntryId[]): Spot => {
+const spotOf = (rig: Rig, m: Metered, signs: readonly EntryId[]): Spot => {
   const last = latestOf(m);
   const { id, place, face, side, point_m, station } = m;
   return {
@@ -48,7 +49,6 @@ const spotOf = (rig: Rig, m: Metered, known: Known, signs: readonly EntryId[]): 
     readings: m.weighed.map((w) => w.reading),
     state: last.state,
     yardsticks: last.yardsticks,
-    trend: trendOf(m.weighed, known.rains),
     signs,
     because: last.because,
   };
@@ -91,8 +91,6 @@ const panelOf = (rig: Rig, id: string, spots: readonly Spot[], referenceFor: (c:
     ...(reference ? { reference } : {}),
   };
 };
-
-const LITTLE: Ranking = { candidates: [], unknown_source: 1, sentence: 'Where it comes in is not known yet.', clues: [] };
 
 /** What could not be used as it stands: off its face, without a number, read with two meters at one place. */
 const setAside = (readings: readonly Comparable[], places: readonly Metered[]): readonly Because[] => {
@@ -138,6 +136,10 @@ const noLeak = (panels: readonly Panel[]): Water['no_leak'] =>
   );
 
 const wasWet = (m: Metered): boolean => m.weighed.some((w) => w.state === 'wet');
+const stoodOut = (m: Metered): boolean => m.weighed.some(standsOut);
+
+/** A question needs something wet: places that are only damp belong to one beside them, or are watched by themselves. */
+const isWet = (wet: Wet): boolean => wet.metered.some(wasWet) || wet.shown.length > 0;
 
 /**
  * Everything about water, judged anew or taken over.
@@ -146,10 +148,11 @@ const wasWet = (m: Metered): boolean => m.weighed.some((w) => w.state === 'wet')
  */
 export const judgeWater = (rig: Rig, state: State<Rig>, on: CivilDay, before?: WaterJudged): WaterJudged => {
   const record = waterRecord(state);
-  if (before && before.rig === rig && before.on === on && sameRecord(before.record, record)) return before;
+  const round = nextRound(rig, state, on)?.on;
+  if (before && before.rig === rig && before.on === on && before.round === round && sameRecord(before.record, record)) return before;
   const standings = record.ofAll(Object.keys(METER_KINDS));
   const signs = record.ofAll(SIGNS);
-  if (standings.length === 0 && signs.length === 0) return { rig, on, record, water: NOTHING, traces: [], places: [] };
+  if (standings.length === 0 && signs.length === 0) return { rig, on, record, round, water: NOTHING, traces: [], places: [] };
   const readings = standings.flatMap((s) => comparable(s, rig) ?? []);
   const referenceFor = dryReferences(readings);
   const airs = record.of('lived-air');
@@ -161,16 +164,18 @@ export const judgeWater = (rig: Rig, state: State<Rig>, on: CivilDay, before?: W
     weighed: new Map(all.map((w) => [w.reading.entry, w])),
     standing: (id) => state.standing.get(id),
     rains: realRains(record.of('rain-fell')),
+    round,
   };
   const places = placesOf(all);
   const seen = shownPlaces(signs, rig);
   const beside = (m: Metered): readonly EntryId[] => signs.filter((s) => showsWet(s) && isAt(m, s.place, rig)).map((s) => s.entry.id);
-  const spots = new Map(places.map((m) => [m.id, spotOf(rig, m, known, beside(m))]));
+  const spots = new Map(places.map((m) => [m.id, spotOf(rig, m, beside(m))]));
   const alone = seen.filter((s) => !places.some((m) => isAt(m, s.place, rig)));
   const signSpots = new Map(alone.map((s) => [s.id, signSpot(rig, s)]));
-  const dry = places.filter((m) => !wasWet(m) && spots.get(m.id)?.state === 'dry').flatMap((m) => spots.get(m.id) ?? []);
-  const rank = (_wet: Wet): Ranking => LITTLE;
-  const traces = clustered(rig, places.filter(wasWet), alone)
+  const dry = places.filter((m) => !stoodOut(m) && spots.get(m.id)?.state === 'dry').flatMap((m) => spots.get(m.id) ?? []);
+  const rank = (wet: Wet, near: readonly Spot[], since: CivilDay): Ranking => rankWaysIn(rig, record, on, wet, near, since);
+  const traces = clustered(rig, places.filter(stoodOut), alone)
+    .filter(isWet)
     .map((wet) => leakOf(known, wet, new Map([...spots, ...signSpots]), dry, rank))
     .toSorted((a, b) => a.leak.since - b.leak.since || (a.leak.id < b.leak.id ? -1 : 1));
   for (const { leak } of traces) for (const spot of leak.spots) if (spots.has(spot.id)) spots.set(spot.id, spot);
@@ -190,6 +195,7 @@ export const judgeWater = (rig: Rig, state: State<Rig>, on: CivilDay, before?: W
     rig,
     on,
     record,
+    round,
     places,
     traces,
     water: { panels, leaks: traces.map((t) => t.leak), no_leak: noLeak(panels), set_aside: setAside(readings, places) },

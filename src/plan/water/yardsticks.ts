@@ -70,6 +70,7 @@ const referenceLine = (reading: Comparable, { excess, score, reference }: NonNul
     text: `${by} ${side} ${dry} of that day (${showOn(reading.scale, reference.median)})${spreads}.${reference.readings < ENOUGH_DRY ? ' Read three dry places or more: so few are a weak yardstick.' : ''}`,
     entries: [reading.entry, ...reference.entries.filter((e) => e !== reading.entry)],
     source: reference.readings < ENOUGH_DRY ? WEAK : excess > 0 ? SCORE : DRY_REFERENCE,
+    ...(reference.worked ? { worksheet: { id: reference.worked.worksheet, inputs: reference.worked.inputs } } : {}),
   };
 };
 
@@ -110,7 +111,7 @@ const stateOf = (reading: Comparable, y: Yardsticks, sweat: Sweating | undefined
     : explainedByAir(y)
       ? highOrDry(reading)
       : beside(reading, y);
-  return sweat?.sweats && (state === 'wet' || state === 'damp') ? 'condensation' : state;
+  return sweat?.skin === 'sweats' && (state === 'wet' || state === 'damp') ? 'condensation' : state;
 };
 
 /** A place that does not stand out from the dry ones, or has none beside it. */
