@@ -24,6 +24,8 @@ export type EntryRanking = {
   readonly confirmed?: StationId;
   /** For each candidate that it lets water in at all, here or elsewhere: what a water test of it answers. [1] */
   readonly leaks: ReadonlyMap<StationId, number>;
+  /** For each candidate that it is the one, if it is one alone: what the next test is chosen by. [1] */
+  readonly alone: ReadonlyMap<StationId, number>;
   /** Further openings and seams that water could come from, too many to weigh together: the least likely. */
   readonly left_out: readonly StationId[];
   /** What was taken for granted, in words. */
@@ -56,6 +58,7 @@ const nothing = (evidence: LeakEvidence, sentence: string): EntryRanking => ({
   sentence,
   clues: clueWords(evidence.clues),
   leaks: new Map(),
+  alone: new Map(),
   left_out: [],
   assumes: [],
 });
@@ -92,6 +95,23 @@ const chancesOf = (evidence: LeakEvidence, kept: readonly Weighed[], spots: read
   return { chances, worksheet: { id: 'entry-points', inputs } };
 };
 
+type Chances = ReturnType<typeof chancesOf>['chances'];
+
+/** Share of each source, were just one of them the way in: odds times the chance of just these wet and dry places. */
+const ifOneAlone = ({ prior, pass, background, wet }: Chances): readonly number[] => {
+  const weights = prior.map((p, i) =>
+    wet.reduce(
+      (all, isWet, j) => {
+        const missed = (1 - (pass[i]?.[j] ?? 0)) * (1 - (background[j] ?? 0));
+        return all * (isWet ? 1 - missed : missed);
+      },
+      p / (1 - p),
+    ),
+  );
+  const sum = weights.reduce((a, b) => a + b, 0);
+  return weights.map((w) => w / sum);
+};
+
 /**
  * Ranks the openings and seams through which the water may have come: by the chance that water from each got to one of the
  * wet places, which is more than that it leaks.
@@ -118,6 +138,7 @@ export const rankEntryPoints = (evidence: LeakEvidence): EntryRanking => {
   // Nothing a person gives can get here: every chance is made above, and the background makes any evidence possible.
   if (!ranked.ok) throw new Error(ranked.refusals[0]?.sentence);
   const { posterior, through } = ranked.value;
+  const alone = ifOneAlone(chances);
 
   const candidates = kept
     .map((w, i): Candidate => {
@@ -145,6 +166,7 @@ export const rankEntryPoints = (evidence: LeakEvidence): EntryRanking => {
     clues: clueWords(evidence.clues),
     ...(confirmed === undefined ? {} : { confirmed }),
     leaks: new Map(kept.map((w, i) => [w.station.id, posterior[i] ?? 0])),
+    alone: new Map(kept.map((w, i) => [w.station.id, alone[i] ?? 0])),
     left_out,
     assumes: assumesOf(evidence, left_out.length),
   };

@@ -53,8 +53,9 @@ describe('the next water test', () => {
       const test = nextTest(e, ranking);
       if (test === undefined) break;
       expect(tests.some((t) => t.station === test.station && t.how === test.how)).toBe(false);
+      const chance = ranking.candidates.find((x) => x.station === test.station)?.probability ?? 0;
       if (test.how === 'hose')
-        for (const c of ranking.candidates.filter((x) => x.probability >= 0.03 && wets(rig, find(test.station), find(x.station))))
+        for (const c of ranking.candidates.filter((x) => x.probability >= Math.max(0.05, 0.1 * chance) && wets(rig, find(test.station), find(x.station))))
           expect(
             tests.some((t) => t.station === c.station && t.how === 'hose' && !t.came_in),
             `${c.station} below ${test.station}`,

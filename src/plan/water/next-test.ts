@@ -8,54 +8,59 @@ import type { LeakEvidence } from './evidence';
 import { nameOf } from './ranking-words';
 import { footOf, wets } from './run-off';
 import { cautionsFor, stepsFor } from './test-steps';
-import { LADDER_MIN, TESTS, type TestWay } from './water-tests';
+import { confirms, LADDER_MIN, TESTS, type TestWay } from './water-tests';
 import type { Candidate, WaterTest } from './water-types';
 
-/** A lower suspect likelier than this is tested before anything above it. [1] */
-const NEGLIGIBLE = 0.03;
-/** A test expected to tell less than this is not worth an afternoon. [bit] */
+/** A lower suspect likelier than this, and than a tenth of the one above, is tested first; one less likely is as rare as the test's own errors. Ours. [1] */
+const NEGLIGIBLE = 0.05;
+const NEGLIGIBLE_SHARE = 0.1;
+/** A test expected to tell less than this is not worth an afternoon; ours. [bit] */
 const LEAST_BITS = 0.02;
-const ORDER: Source = ours('most expected information for a minute of work, the lowest first: what is hosed must not wet a lower opening that was never tested');
+const ORDER: Source = ours(
+  'most expected information for a minute of work, the tests that it opens the way to counted in; the lowest first, for what is hosed must not wet a lower suspect',
+);
 
-/** `leaks`: that it lets water in at all; its candidate's probability: that it wetted a place here. */
-type Suspect = { readonly station: Station; readonly candidate: Candidate; readonly leaks: number };
+/** `alone`: that it is the one, if it is one alone. */
+type Suspect = { readonly station: Station; readonly candidate: Candidate; readonly alone: number };
 
-type Proposal = { readonly suspect: Suspect; readonly how: TestWay; readonly worth: TestQuality; readonly bits: number; readonly minutes: number; readonly instead_of?: Station };
+/** One test, or several that have to be done in this order so that the last of them may be done at all. */
+type Proposal = { readonly how: TestWay; readonly chain: readonly Suspect[]; readonly bits: number; readonly minutes: number };
 
-const wasTested = (evidence: LeakEvidence, station: string, how: TestWay): boolean => evidence.tests.some((t) => t.station === station && t.how === how);
+/** Done, and with an answer: a hose that let water in while openings above got wet too left the question open. */
+const isAnswered = (evidence: LeakEvidence, station: string, how: TestWay): boolean =>
+  evidence.tests.some((t) => t.station === station && t.how === how && (how === 'soap' || !t.came_in || confirms(t)));
 
-const minutesOf = (station: Station, how: TestWay): number =>
-  TESTS[how].set_up_min + TESTS[how].each_min + (station.reach === 'ladder' || station.reach === 'roof' ? LADDER_MIN : 0);
+const isHigh = ({ station }: Suspect): boolean => station.reach === 'ladder' || station.reach === 'roof';
 
-/** Suspects that water on this one runs over, and that nobody has hosed without entry. */
-const inTheWay = (evidence: LeakEvidence, above: Suspect, suspects: readonly Suspect[]): readonly Suspect[] =>
-  suspects
-    .filter((s) => s.candidate.probability >= NEGLIGIBLE && wets(evidence.rig, above.station, s.station))
-    .filter((s) => !evidence.tests.some((t) => t.station === s.station.id && t.how === 'hose' && !t.came_in))
-    .toSorted((a, b) => footOf(evidence.rig, a.station) - footOf(evidence.rig, b.station) || (a.station.id < b.station.id ? -1 : 1));
+/** One visit: set up once, each opening by itself, a ladder where one of them needs it. [min] */
+const minutesOf = (chain: readonly Suspect[], how: TestWay): number => TESTS[how].set_up_min + chain.length * TESTS[how].each_min + (chain.some(isHigh) ? LADDER_MIN : 0);
 
-/** The test asks whether it leaks; the question is whether its water got here. What leaks elsewhere answers as a false alarm would. */
-const asAnswer = ({ candidate, leaks }: Suspect, how: TestWay): TestQuality => {
+/** Suspects that count, that water on this one runs over, and that nobody has hosed. */
+const inTheWay = (evidence: LeakEvidence, above: Suspect, suspects: readonly Suspect[]): readonly Suspect[] => {
+  const least = Math.max(NEGLIGIBLE, NEGLIGIBLE_SHARE * above.candidate.probability);
+  return suspects.filter((s) => s.candidate.probability >= least && wets(evidence.rig, above.station, s.station) && !isAnswered(evidence, s.station.id, 'hose'));
+};
+
+/** The test asks whether it leaks; the question is whether it is the one. One that leaks without being it answers as a false alarm would. */
+const asAnswer = ({ candidate }: Suspect, how: TestWay): TestQuality => {
   const { sensitivity, specificity } = TESTS[how];
-  const elsewhere = candidate.probability < 1 ? Math.max(0, leaks - candidate.probability) / (1 - candidate.probability) : 0;
-  return { sensitivity, specificity: 1 - elsewhere * sensitivity - (1 - elsewhere) * (1 - specificity) };
+  return { sensitivity, specificity: 1 - candidate.prior * sensitivity - (1 - candidate.prior) * (1 - specificity) };
 };
 
-const proposal = (suspect: Suspect, how: TestWay): Proposal => {
-  const worth = asAnswer(suspect, how);
-  return { suspect, how, worth, bits: testInformation_bit(suspect.candidate.probability, worth), minutes: minutesOf(suspect.station, how) };
+const bitsOf = (suspect: Suspect, how: TestWay): number => testInformation_bit(suspect.alone, asAnswer(suspect, how));
+
+const proposal = (chain: readonly Suspect[], how: TestWay): Proposal => ({ how, chain, bits: chain.reduce((sum, s) => sum + bitsOf(s, how), 0), minutes: minutesOf(chain, how) });
+
+/** A suspect with everything that has to be hosed before it, the lowest first. */
+const hose = (evidence: LeakEvidence, suspect: Suspect, suspects: readonly Suspect[]): readonly Proposal[] => {
+  if (isAnswered(evidence, suspect.station.id, 'hose')) return [];
+  const chain = new Set<Suspect>([suspect]);
+  for (const s of chain) for (const lower of inTheWay(evidence, s, suspects)) chain.add(lower);
+  const byFoot = (a: Suspect, b: Suspect): number => footOf(evidence.rig, a.station) - footOf(evidence.rig, b.station) || (a.station.id < b.station.id ? -1 : 1);
+  return [proposal([...[...chain].filter((s) => s !== suspect).toSorted(byFoot), suspect], 'hose')];
 };
 
-/** What may be hosed: the suspect itself, or in its place the lowest one that its water would run over. */
-const hose = (evidence: LeakEvidence, suspect: Suspect, suspects: readonly Suspect[]): Proposal | undefined => {
-  const [lowest] = inTheWay(evidence, suspect, suspects);
-  if (lowest === undefined) return wasTested(evidence, suspect.station.id, 'hose') ? undefined : proposal(suspect, 'hose');
-  // Whatever lies lower still comes first: each step goes down, so that this ends.
-  const first = hose(evidence, lowest, suspects);
-  return first && { ...first, instead_of: suspect.station };
-};
-
-const soap = (evidence: LeakEvidence, suspect: Suspect): Proposal | undefined => (wasTested(evidence, suspect.station.id, 'soap') ? undefined : proposal(suspect, 'soap'));
+const soap = (evidence: LeakEvidence, suspect: Suspect): readonly Proposal[] => (isAnswered(evidence, suspect.station.id, 'soap') ? [] : [proposal([suspect], 'soap')]);
 
 /** Openings and seams above, which must stay dry so that they do not answer for the one below. */
 const above = (rig: Rig, station: Station): readonly Station[] =>
@@ -64,26 +69,41 @@ const above = (rig: Rig, station: Station): readonly Station[] =>
     .filter((s) => wets(rig, s, station))
     .toSorted((a, b) => footOf(rig, a) - footOf(rig, b) || (a.id < b.id ? -1 : 1));
 
-const becauseOf = (rig: Rig, { suspect, how, worth: errs, bits, minutes, instead_of }: Proposal): readonly Because[] => {
-  const kind = TESTS[how];
+const becauseOf = (rig: Rig, first: Suspect, { how, chain }: Proposal): readonly Because[] => {
+  const { sensitivity, specificity } = asAnswer(first, how);
+  const minutes = minutesOf([first], how);
+  const last = chain.at(-1);
   const worth: Because = {
-    text: `It takes about ${minutes} minutes and is expected to tell ${figure(bits, 2)} bit; an even question is worth 1.`,
+    text: `It takes about ${minutes} minutes, set-up counted, and is expected to tell ${figure(bitsOf(first, how), 2)} bit; an even question is worth 1.`,
     entries: [],
     source: ORDER,
     worksheet: {
       id: 'water-test-information',
-      inputs: { prior_fraction: suspect.candidate.probability, sensitivity_fraction: errs.sensitivity, specificity_fraction: errs.specificity, minutes_min: minutes },
+      inputs: { prior_fraction: first.alone, sensitivity_fraction: sensitivity, specificity_fraction: specificity, minutes_min: minutes },
     },
   };
-  const lowest: readonly Because[] = instead_of
-    ? [{ text: `It comes before ${nameOf(rig, instead_of.id)}: water played on that one would run over this one.`, entries: [], source: kind.source }]
-    : [];
+  const lowest: readonly Because[] =
+    last && last !== first
+      ? [
+          {
+            text: `It comes before ${nameOf(rig, last.station.id)}: water played on that one would run over this one, and nobody could tell which let it in.`,
+            entries: [],
+            source: ORDER,
+          },
+        ]
+      : [];
   return [
     worth,
     ...lowest,
-    { text: how === 'hose' ? 'A hose is the nearest to rain.' : 'Soap needs no water from above, but shows air and not water.', entries: [], source: kind.source },
+    {
+      text: how === 'hose' ? 'Of all tests a hose is nearest to rain.' : 'Soap needs nothing above it kept dry, but it shows air and not water.',
+      entries: [],
+      source: TESTS[how].source,
+    },
   ];
 };
+
+const namesIn = (p: Proposal): string => p.chain.map((s) => s.station.id).join(' ');
 
 /**
  * The water test to do next: of all that may be done, the one that is expected to tell most for a minute of work. A hose
@@ -92,7 +112,7 @@ const becauseOf = (rig: Rig, { suspect, how, worth: errs, bits, minutes, instead
  * @param ranking  of the same evidence
  * @returns        the test with its steps and cautions; undefined when a hose test made water come in, when there is
  *                 nothing to test, or when no test is expected to tell anything worth the work
- * @assumes        minutes and errors of the tests are ours; one visit tests one opening
+ * @assumes        for the choice of the test there is one way in; minutes and errors of the tests are ours; one visit tests one opening
  * @source         worksheet `water-test-information`; order of a hose test: practice of building leak tests
  */
 export const nextTest = (evidence: LeakEvidence, ranking: EntryRanking): WaterTest | undefined => {
@@ -100,28 +120,23 @@ export const nextTest = (evidence: LeakEvidence, ranking: EntryRanking): WaterTe
   const { rig } = evidence;
   const suspects = ranking.candidates.flatMap((candidate): readonly Suspect[] => {
     const station = rig.stations.find((s) => s.id === candidate.station);
-    return station ? [{ station, candidate, leaks: ranking.leaks.get(candidate.station) ?? candidate.probability }] : [];
+    return station ? [{ station, candidate, alone: ranking.alone.get(candidate.station) ?? 0 }] : [];
   });
-  const proposals = suspects
-    .flatMap((s) => [hose(evidence, s, suspects) ?? [], soap(evidence, s) ?? []].flat())
+  const rate = (p: Proposal): number => p.bits / p.minutes;
+  const [best] = suspects
+    .flatMap((s) => [...hose(evidence, s, suspects), ...soap(evidence, s)])
     .filter((p) => p.bits >= LEAST_BITS)
-    .toSorted(
-      (a, b) =>
-        b.bits / b.minutes - a.bits / a.minutes ||
-        a.how.localeCompare(b.how, 'en') ||
-        footOf(rig, a.suspect.station) - footOf(rig, b.suspect.station) ||
-        (a.suspect.station.id < b.suspect.station.id ? -1 : 1),
-    );
-  const [best] = proposals;
-  if (best === undefined) return undefined;
-  const { station } = best.suspect;
+    .toSorted((a, b) => rate(b) - rate(a) || a.how.localeCompare(b.how, 'en') || (namesIn(a) < namesIn(b) ? -1 : 1));
+  const first = best?.chain[0];
+  if (best === undefined || first === undefined) return undefined;
+  const { station } = first;
   const keep_dry = best.how === 'hose' ? above(rig, station) : [];
   return {
     station: station.id,
     how: best.how,
-    minutes: best.minutes,
-    bits: best.bits,
-    because: becauseOf(rig, best),
+    minutes: minutesOf([first], best.how),
+    bits: bitsOf(first, best.how),
+    because: becauseOf(rig, first, best),
     keep_dry: keep_dry.map((s) => s.id),
     steps: stepsFor(rig, station, best.how, keep_dry),
     cautions: cautionsFor(station, best.how),
