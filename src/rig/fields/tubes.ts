@@ -28,12 +28,19 @@ const beside = ({ box: b }: CutOut): readonly Box[] => [
   { x0: b.x0, x1: b.x1, y0: b.y1, y1: b.y1 + TUBE_STRIP_M },
 ];
 
+/** A tube of the regular spacing ends at a framed opening, and goes on beyond it. */
+const pastOpenings = (x: number, y0: number, y1: number, framed: readonly CutOut[]): readonly Box[] => {
+  const half = TUBE_STRIP_M / 2;
+  const stops = framed.filter(({ box: b }) => b.x0 < x && b.x1 > x).toSorted((a, b) => a.box.y0 - b.box.y0);
+  const ends = [y0, ...stops.flatMap(({ box: b }) => [b.y0, b.y1]), y1];
+  return Array.from({ length: ends.length / 2 }, (_, i) => ({ x0: x - half, x1: x + half, y0: ends[2 * i] ?? y0, y1: ends[2 * i + 1] ?? y1 })).filter((b) => b.y1 > b.y0);
+};
+
 /** Strips over the frame tubes of a bonded sheet: at its edges, beside framed openings, and at the regular spacing. */
 export const tubeStrips = (outline: readonly FacePoint[], framed: readonly CutOut[], regular: readonly number[]): readonly (readonly FacePoint[])[] => {
   const ys = outline.map((p) => p[1]);
   const [y0, y1] = [Math.min(...ys), Math.max(...ys)];
-  const half = TUBE_STRIP_M / 2;
-  return [...framed.flatMap(beside), ...regular.map((x) => ({ x0: x - half, x1: x + half, y0, y1 }))]
+  return [...framed.flatMap(beside), ...regular.flatMap((x) => pastOpenings(x, y0, y1, framed))]
     .map((b) => clipToBox(outline, b))
     .filter((o) => o.length >= 3)
     .concat(alongEdges(outline));

@@ -61,6 +61,8 @@ describe('ordinary kriging', () => {
           [0.3, 0.77, 2.21],
         ];
         const grid = map.grid(xs, ys);
+        const points = ys.flatMap((y) => xs.map((x) => [x, y] as const));
+        expect(map.each(points)).toEqual(grid);
         for (const [j, y] of ys.entries())
           for (const [i, x] of xs.entries()) {
             const k = j * xs.length + i;
