@@ -8,5 +8,7 @@ export type { Rule, Scene, Verdict } from './rule';
 export { type TimelineMark, timelineOf } from './timeline';
 export * from './trade';
 export * as trade from './trade';
+export { LIKELY, POSSIBLE, rankEntryPoints } from './water/entry-points';
+export type { LeakEvidence } from './water/evidence';
 export { waterOf } from './water/water';
 export type * from './water/water-types';

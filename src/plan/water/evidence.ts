@@ -1,12 +1,12 @@
 import type { leakClue, otherCause, rainFell, sealGrade, stay, waterTest } from '../../entries';
-import type { Standing, State } from '../../logbook';
+import type { Standing } from '../../logbook';
 import { pointOf, type Rig, type Tilt, type WaterSpot, waterSources } from '../../rig';
 import type { BodyOf, EntryId, Place, StationId } from '../../terms';
 import { type CivilDay, parseWhen } from '../../units';
 import { REPAIRS } from '../rules/repairs';
 import type { Clue } from './clues';
 import type { SealKnown, SealsKnown } from './priors';
-import { type WaterRecord, waterRecord } from './record';
+import type { WaterRecord } from './record';
 import type { TestDone } from './water-tests';
 import type { OtherCause } from './water-types';
 import { GRADES } from './way-in-chances';
@@ -154,32 +154,17 @@ const drivenInRain = (record: WaterRecord, since: CivilDay): boolean | undefined
   return whiles.some((w) => w === 'driving' || w === 'both') ? true : undefined;
 };
 
-/** The earliest day of the entries that the wet places are named after. */
-const firstShown = (from: State<Rig> | WaterRecord, on: CivilDay, wet: readonly WaterSpot[]): CivilDay => {
-  const ids = new Set(wet.map((w) => w.id));
-  const days = 'standing' in from ? [...ids].flatMap((id) => from.standing.get(id)?.day ?? []) : from.lists.flat().flatMap((s) => (ids.has(s.entry.id) ? [s.day] : []));
-  return [on, ...days].toSorted((a, b) => a - b)[0] ?? on;
-};
-
 /**
  * Gathers from the logbook what speaks for or against each way in, as things stood when the water showed: repairs made
  * since then, and what was seen and tested after them, do not change what is held to have let it in.
  *
- * @param from   the logbook's state, or its entries about water where they are at hand already
- * @param on     the day of judgement: later entries are not read
- * @param wet    places that are wet; where their ids are entries, the earliest is when the water showed
- * @param dry    places of the same walls that were found dry
- * @param since  when the water showed, or showed again, if it is known otherwise
+ * @param record  the entries about water
+ * @param on      the day of judgement: later entries are not read
+ * @param wet     places that are wet
+ * @param dry     places of the same walls that were found dry
+ * @param since   when the water showed, or showed again
  */
-export const leakEvidence = (
-  rig: Rig,
-  from: State<Rig> | WaterRecord,
-  on: CivilDay,
-  wet: readonly WaterSpot[],
-  dry: readonly WaterSpot[],
-  since = firstShown(from, on, wet),
-): LeakEvidence => {
-  const record = 'through' in from ? waterRecord(from) : from;
+export const leakEvidence = (rig: Rig, record: WaterRecord, on: CivilDay, wet: readonly WaterSpot[], dry: readonly WaterSpot[], since: CivilDay): LeakEvidence => {
   const clues = record.of('leak-clue').filter((s) => s.day <= on && near(rig, s.place, wet));
   const causes = record.of('other-cause').filter((s) => s.day <= on && near(rig, s.place, wet));
   const driven = drivenInRain(record, since);
