@@ -14,6 +14,8 @@ import { sceneOf, sceneOfName } from './places';
 import type { Rule, Scene } from './rule';
 import { rules } from './rules';
 import { waterRules } from './rules/water-rules';
+import { delaminationsIn } from './water/delamination';
+import { withLooseSkin } from './water/loose-skin';
 import { judgeWater, type WaterJudged } from './water/water';
 import { waterEpisodes } from './water/water-rule';
 
@@ -232,6 +234,14 @@ const namingsAt = (episodes: readonly Episode[], namings: ReadonlyMap<string, re
   return scenes.size < 2 ? found : found.toSorted((a, b) => byWhen(a.standing, b.standing));
 };
 
+/** A scene with what the whole rig tells of its loose skins: the meter on the other side of the wall, leaks beside it. */
+const withSkins = (scene: JudgedScene, water: WaterJudged, on: CivilDay): JudgedScene => {
+  const { open } = delaminationsIn(water);
+  const episodes = scene.episodes.map((e) => withLooseSkin(e, open));
+  if (episodes.every((e, i) => e === scene.episodes[i])) return scene;
+  return { ...scene, episodes, findings: withOpenSealFirst(onPlan(episodes, scene.namings, on)) };
+};
+
 /** The scenes with what the rules of water raised in them. A scene in which neither changed stays the same object. */
 const withWater = (
   own: ReadonlyMap<string, JudgedScene>,
@@ -245,17 +255,20 @@ const withWater = (
     const id = sceneOf(episode.place);
     raised.set(id, [...(raised.get(id) ?? []), episode]);
   }
-  if (raised.size === 0) return own;
+  const skins = delaminationsIn(water).open.flatMap((d) => d.seen.map((s) => sceneOf(s.place)));
+  if (raised.size === 0 && skins.length === 0) return own;
   const scenes = new Map(own);
-  for (const [id, episodes] of raised) {
-    const scene = own.get(id);
-    if (!scene) continue;
+  for (const id of new Set([...raised.keys(), ...skins])) {
+    const alone = own.get(id);
+    if (!alone) continue;
+    const episodes = raised.get(id) ?? [];
     const mine = namingsAt(episodes, namings);
     const kept = before?.scenes.get(id);
-    if (before && kept?.water && before.own.get(id) === scene && before.water === water && sameNamings(kept.water.namings, mine)) {
+    if (before && kept?.water && before.own.get(id) === alone && before.water === water && sameNamings(kept.water.namings, mine)) {
       scenes.set(id, kept);
       continue;
     }
+    const scene = withSkins(alone, water, on);
     const findings = [...onPlan(scene.episodes, scene.namings, on), ...onPlan(episodes, mine, on)];
     scenes.set(id, { ...scene, findings: withOpenSealFirst(findings), water: { episodes, namings: mine } });
   }

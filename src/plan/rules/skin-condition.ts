@@ -1,8 +1,8 @@
 import type { skinCondition } from '../../entries';
 import type { Standing } from '../../logbook';
-import type { Construction, Rig } from '../../rig';
-import type { BodyOf, Station } from '../../terms';
+import type { BodyOf } from '../../terms';
 import { showDay, showTyped } from '../../units';
+import { builtAs } from '../built-as';
 import { defineRule, type Scene, type Verdict } from '../rule';
 import { suspectsAt, suspectWords } from '../suspects';
 import { isA } from '../trade';
@@ -11,13 +11,6 @@ import { DELAMINATION, LEAK_PATHS, PRACTICE } from './sources';
 import { defectVerdict, unnamed } from './trade-defect';
 
 type Body = BodyOf<(typeof skinCondition)['fields']>;
-
-/** How this wall is built: by its station where it has one, else as the rig is described. What nobody knows is judged as bonded. */
-const builtAs = (station: Station | undefined, rig: Rig): Construction => {
-  if (station !== undefined && (isA(station.looks, 'wall-corrugated') || isA(station.looks, 'wall-sheet'))) return 'hung';
-  if (station !== undefined && (isA(station.looks, 'wall-laminated') || isA(station.looks, 'wall-moulded'))) return 'bonded';
-  return rig.construction;
-};
 
 const LOOSE: readonly string[] = ['bubble', 'moves-under-hand', 'ripple'];
 const SIGN_WORDS: Readonly<Record<string, string>> = { ripple: 'ripple', bubble: 'bubble', 'moves-under-hand': 'moves under the hand', soft: 'soft', stain: 'stain' };

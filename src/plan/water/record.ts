@@ -22,6 +22,7 @@ const READ: ReadonlySet<string> = new Set([
   'leak-clue',
   'other-cause',
   'water-test',
+  'tap-sound',
   'seal-grade',
   'stay',
   'round-begun',
