@@ -13,7 +13,8 @@ const explained = (leak: Leak): OtherCause | undefined => leak.other_causes.find
 export const stageOf = (leak: Leak): LeakStage => {
   const { stop, dryness } = leak;
   if (explained(leak)) return 'explained';
-  if (stop.state === 'reopened') return 'reopened';
+  // Wet again after an older repair: once a test has found the way in, it is the repair that comes next.
+  if (stop.state === 'reopened') return leak.confirmed !== undefined && leak.next_test === undefined ? 'confirmed' : 'reopened';
   if (stop.state === 'stopped') return dryness.state === 'dry' ? 'dry' : 'drying';
   if (stop.state === 'repaired') return 'repaired';
   if (leak.confirmed !== undefined) return 'confirmed';
@@ -45,7 +46,7 @@ export const stageWord = (leak: Leak): string => {
     case 'explained':
       return `No leak: ${causeWord(explained(leak)?.cause ?? 'condensation').toLowerCase()}`;
     case 'rule-out':
-      return 'Wet, no other cause ruled out';
+      return 'Wet, cause not yet known';
     case 'open':
       return 'Water is coming in';
     case 'confirmed':
