@@ -193,6 +193,7 @@ export const leakOf = (
     other_causes: causes,
     candidates: explained ? [] : ranking.candidates,
     unknown_source: explained ? 0 : ranking.unknown_source,
+    ...(ranking.assumes === undefined || explained ? {} : { assumes: ranking.assumes }),
     clues: ranking.clues,
     sentence: explained ? explained.because.text : ranking.sentence,
     ...(ranking.apart === undefined || explained ? {} : { apart: ranking.apart }),

@@ -10,7 +10,7 @@ import { apart } from './spots';
 import type { Leak, Spot } from './water-types';
 
 /** Where a leak may come in, as it is told: the likeliest first, in one sentence, and what to try next. */
-export type Ranking = Pick<Leak, 'candidates' | 'unknown_source' | 'sentence' | 'apart' | 'clues' | 'next_test'> & { readonly confirmed?: StationId };
+export type Ranking = Pick<Leak, 'candidates' | 'unknown_source' | 'sentence' | 'assumes' | 'apart' | 'clues' | 'next_test'> & { readonly confirmed?: StationId };
 
 /** Places within a hand's width are one, whatever they were read with. [m] */
 const ONE_PLACE = 0.1;
@@ -35,11 +35,12 @@ export const rankWaysIn = (rig: Rig, record: WaterRecord, on: CivilDay, wet: Wet
   const evidence = leakEvidence(rig, record, on, spots, nearest(spots, dry), since);
   const ranking = rankEntryPoints(evidence);
   const next_test = nextTest(evidence, ranking);
-  const { candidates, unknown_source, sentence, apart: separate, clues, confirmed } = ranking;
+  const { candidates, unknown_source, sentence, assumes, apart: separate, clues, confirmed } = ranking;
   return {
     candidates,
     unknown_source,
     sentence,
+    assumes,
     clues,
     ...(separate === undefined ? {} : { apart: separate }),
     ...(confirmed === undefined ? {} : { confirmed }),

@@ -194,6 +194,8 @@ export type Leak = {
   readonly candidates: readonly Candidate[];
   /** That something not on the list lets it in. [1] */
   readonly unknown_source: number;
+  /** What the ranking takes for granted, and how many of the least likely it leaves out. */
+  readonly assumes?: readonly string[];
   /** What is known of when it leaks. */
   readonly clues: readonly Because[];
   /** In one sentence. */
