@@ -1,6 +1,6 @@
 import { showDay } from '../../units';
 import { suspectsAt } from '../suspects';
-import { type Delamination, delaminationsIn } from '../water/delamination';
+import { type Delamination, delaminationsIn, reasonsOf } from '../water/delamination';
 import { defineWaterRule, type Raised } from '../water/water-rule';
 import { DELAMINATION } from './sources';
 
@@ -27,8 +27,7 @@ const raise = (d: Delamination, on: Parameters<typeof suspectsAt>[1]): Raised =>
           entries: d.seen.map((s) => s.entry.id).slice(0, 12),
           source: DELAMINATION,
         },
-        ...d.measured,
-        ...d.advice.because,
+        ...reasonsOf(d),
         { text: d.advice.sentence, entries: [first.entry.id], source: DELAMINATION },
       ],
       remedies: [d.advice.word === 'replace' ? 'soft-structure' : 'delam-small'],

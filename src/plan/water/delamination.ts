@@ -2,7 +2,7 @@ import type { Standing } from '../../logbook';
 import { box, pointOf, type Rig } from '../../rig';
 import { convexHull } from '../../science';
 import type { EntryId, FaceId, FacePoint, Place, Side } from '../../terms';
-import { type CivilDay, figure, showDay, showIn, showTyped, type Typed } from '../../units';
+import { type CivilDay, showDay, showTyped, type Typed } from '../../units';
 import { builtAs } from '../built-as';
 import type { Because } from '../finding';
 import { threads } from '../places';
@@ -10,7 +10,7 @@ import { DELAMINATION, PRACTICE } from '../rules/sources';
 import { type Core, coreAt, type Source, sourceAt } from './core';
 import { type Advice, adviceOn } from './delamination-advice';
 import { distanceTo, loadsNear, type NearBy, nearestOpening } from './load-points';
-import { areaWords, type Growth, growthOf, type Outlined, outlinedIn } from './outlines';
+import { areaWords, type Growth, growthOf, lengthWords, type Outlined, outlinedIn } from './outlines';
 import type { Metered } from './spots';
 import { hollowPatches, type Tap, type TapMap, tapMapOf, tapsOf } from './tap-map';
 import type { WaterJudged } from './water';
@@ -81,8 +81,6 @@ const extentOf = (rig: Rig, place: Place, outlines: readonly Outlined[]): readon
   const at = pointOf(rig, place);
   return at ? [at.point] : [];
 };
-
-const lengthWords = (m: number): string => `${figure(m, 2)} m (${showIn(m, 'length', 'in')})`;
 
 const tapWords = (taps: TapMap): Because => ({
   text: `${taps.hollow} of ${taps.solid + taps.dull + taps.hollow} taps in and beside it sound hollow${
@@ -231,6 +229,12 @@ export const delaminationsOf = (grounds: Grounds): { readonly open: readonly Del
     open: [...drawn, ...patches.filter((p) => p.healed === undefined)].map(({ found, near }) => judged(grounds, found, near)),
     healed: patches.flatMap(({ found, near, healed }) => (healed ? [{ delamination: judged(grounds, found, near), by: healed }] : [])),
   };
+};
+
+/** Everything that is said of it and what it comes to; nothing twice. */
+export const reasonsOf = ({ measured, advice }: Delamination): readonly Because[] => {
+  const all = [...measured, ...advice.because];
+  return all.filter((b, i) => all.findIndex((x) => x.text === b.text) === i);
 };
 
 const kept = new WeakMap<WaterJudged, ReturnType<typeof delaminationsOf>>();

@@ -1,7 +1,7 @@
 import { ours, type Urgency } from '../../terms';
 import type { Episode } from '../episodes';
 import { DELAMINATION } from '../rules/sources';
-import type { Delamination } from './delamination';
+import { type Delamination, reasonsOf } from './delamination';
 import type { AdviceWord } from './delamination-advice';
 
 const DRY_WAITS = ours('a loose skin over a dry core with the way in closed waits for the season’s work; until that is known it is dealt with before rain');
@@ -43,7 +43,7 @@ export const withLooseSkin = (episode: Episode, found: readonly Delamination[]):
       ...verdict,
       ...how,
       ...(defect === undefined ? {} : { defect }),
-      because: [...verdict.because, ...d.measured, ...d.advice.because, next, ...waits],
+      because: [...verdict.because, ...reasonsOf(d), next, ...waits],
       steps: d.advice.steps,
     },
   };
