@@ -5,12 +5,13 @@ import { addDraw } from './commands/draw';
 import { addPlan } from './commands/plan';
 import { addServe } from './commands/serve';
 import { addVerify } from './commands/verify';
+import { addWater } from './commands/water';
 import { addWorksheet } from './commands/worksheet';
 import { EXIT, Stop } from './outcome';
 
 const program = new Command('seamward').description('Keeps recreational vehicles watertight, sound and safe on the road.').version('0.1.0').showHelpAfterError().exitOverride();
 
-for (const add of [addServe, addPlan, addVerify, addDraw, addWorksheet, addAir, addDemo]) add(program);
+for (const add of [addServe, addPlan, addWater, addVerify, addDraw, addWorksheet, addAir, addDemo]) add(program);
 
 /** A reader that closed the pipe early (`| head`) has had what it wanted. */
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {

@@ -1,9 +1,11 @@
 import type { Plan } from '../plan';
 import type { Rig } from '../rig';
 import { civilDay, isoDay } from '../units';
+import { leanPlan, leanWater } from './water-document';
 
 /** Format and version of the plan as a file. A change that old readers would misread gets a new version. */
 const FORMAT = 'seamward-plan';
+const WATER_FORMAT = 'seamward-water';
 const VERSION = 1;
 
 /** Parts of a plan that hold a civil day. */
@@ -29,10 +31,15 @@ const canonical = (value: unknown, key: string): unknown => {
   return Object.fromEntries(entries.map(([k, v]) => [k, canonical(v, k)]));
 };
 
+const document = (format: string, rig: Rig, part: string, content: unknown): string =>
+  `${JSON.stringify({ format, version: VERSION, rig: canonical({ id: rig.id, name: rig.name, kind: rig.kind }, 'rig'), [part]: canonical(content, part) }, null, 2)}\n`;
+
 /**
  * A plan as JSON text: the same plan gives the same bytes on the command line and in the browser.
  *
  * @returns  JSON in lines, keys in alphabetical order, days as `2026-05-03`, numbers rounded here and nowhere else, a line break at the end
  */
-export const planDocument = (plan: Plan, rig: Rig): string =>
-  `${JSON.stringify({ format: FORMAT, version: VERSION, rig: canonical({ id: rig.id, name: rig.name, kind: rig.kind }, 'rig'), plan: canonical(plan, 'plan') }, null, 2)}\n`;
+export const planDocument = (plan: Plan, rig: Rig): string => document(FORMAT, rig, 'plan', leanPlan(plan));
+
+/** What is known of water alone, as the plan's own document tells it. */
+export const waterDocument = (plan: Plan, rig: Rig): string => document(WATER_FORMAT, rig, 'water', { on: plan.on, ...leanWater(plan.water) });

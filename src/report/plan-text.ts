@@ -1,24 +1,9 @@
 import { type Finding, isOpen, type Job, type Plan, type ReadyToRoll } from '../plan';
 import type { Rig } from '../rig';
-import { MARK_WORD, type Source, URGENCIES } from '../terms';
+import { MARK_WORD, URGENCIES } from '../terms';
 import { type Preferences, show, showDay } from '../units';
-
-const WIDTH = 100;
-
-/** Wraps a line at blanks; what follows hangs under its first word. */
-const wrap = (text: string, indent: number): string => {
-  const hang = ' '.repeat(indent);
-  const lines: string[] = [];
-  let line = hang;
-  for (const word of text.split(' ')) {
-    if (line.length + word.length + 1 > WIDTH && line.trim() !== '') {
-      lines.push(line);
-      line = hang;
-    }
-    line += line.trim() === '' ? word : ` ${word}`;
-  }
-  return [...lines, line].join('\n');
-};
+import { type SourceNumbers, sourceLines, sourceNumbers, wrap } from './lines';
+import { waterLines } from './water-text';
 
 const readyHead = (ready: ReadyToRoll): string =>
   ready.answer === 'yes' ? 'Ready to roll: yes.' : ready.answer === 'no' ? 'Ready to roll: no, because' : 'Ready to roll: not known, because';
@@ -42,21 +27,6 @@ const LIFE_WORDS: Readonly<Partial<Record<Finding['life'], string>>> = {
   'proof-due': 'mended, proof due',
 };
 
-/** Sources by number, in the order in which they are first named; written out once at the end. */
-const sourceNumbers = (): { readonly of: (source: Source) => string; readonly all: () => readonly Source[] } => {
-  const known = new Map<string, { readonly n: number; readonly source: Source }>();
-  return {
-    of: (source) => {
-      const row = known.get(source.text) ?? { n: known.size + 1, source };
-      known.set(source.text, row);
-      return `[${row.n}]`;
-    },
-    all: () => [...known.values()].map((row) => row.source),
-  };
-};
-
-type Numbers = ReturnType<typeof sourceNumbers>;
-
 const lifeText = (finding: Finding): readonly string[] => {
   const word = LIFE_WORDS[finding.life];
   return word === undefined ? [] : [finding.life === 'proof-due' && finding.due !== undefined ? `${word} from ${showDay(finding.due)}` : word];
@@ -65,7 +35,7 @@ const lifeText = (finding: Finding): readonly string[] => {
 /** Where a table says that something is always for a professional, the job says so already. */
 const HANDED = /^(Always|When wished|None)/;
 
-const jobText = (job: Job, number: number, plan: Plan, names: ReadonlyMap<string, string>, preferences: Preferences, sources: Numbers): readonly string[] => {
+const jobText = (job: Job, number: number, plan: Plan, names: ReadonlyMap<string, string>, preferences: Preferences, sources: SourceNumbers): readonly string[] => {
   const findings = job.findings.flatMap((id) => plan.findings.find((f) => f.id === id) ?? []);
   const where = job.station === undefined ? 'Rig' : (names.get(job.station) ?? job.station);
   const lives = [...new Set(findings.flatMap(lifeText))];
@@ -102,6 +72,8 @@ export const planText = (plan: Plan, rig: Rig, preferences: Preferences): string
     }
   }
   if (number === 0) lines.push('', 'No work stands on the plan.');
+  const water = waterLines(plan.water, rig);
+  if (water.length > 0) lines.push('', `Water (${water.length})`, ...water);
   if (plan.shopping.length > 0) {
     lines.push('', 'To buy, for one visit');
     for (const m of plan.shopping) lines.push(wrap(`${m.packages} ${m.package_words}: ${m.words}. ${m.because}`, 2));
@@ -118,12 +90,6 @@ export const planText = (plan: Plan, rig: Rig, preferences: Preferences): string
   const { counts } = plan;
   const open = plan.findings.filter(isOpen).length;
   lines.push('', `${open} open ${open === 1 ? 'finding' : 'findings'}; ${counts.sound} stations sound, ${counts['not-seen']} not seen.`);
-  const named = sources.all();
-  if (named.length > 0) {
-    lines.push('', 'Where it comes from');
-    named.forEach((source, i) => {
-      lines.push(wrap(`[${i + 1}] ${source.text}`, 2));
-    });
-  }
+  lines.push(...sourceLines(sources));
   return `${lines.join('\n')}\n`;
 };

@@ -1,6 +1,7 @@
 import type { Standing } from '../../logbook';
 import { faceOf, pointOf, type Rig } from '../../rig';
 import { type EntryId, type FaceId, type FacePoint, type Place, placeKey, type Side, type StationId } from '../../terms';
+import { show } from '../../units';
 import { panelKey } from './reference';
 import type { Weighed } from './yardsticks';
 
@@ -99,7 +100,8 @@ export const shownPlaces = (signs: readonly Standing[], rig: Rig): readonly Show
   });
 };
 
-const length = (m: number): string => `${m.toFixed(2)} m`;
+/** In both units, as a person anywhere can measure it. */
+const both = (m: number): string => `${m.toFixed(2)} m (${show(m, 'length', { system: 'us', units: {} })})`;
 
 /** A place in words: its station, or where on the face. */
 export const placeWords = (spot: Pick<Metered, 'face' | 'side' | 'point_m' | 'station'>, rig: Rig): string => {
@@ -107,5 +109,5 @@ export const placeWords = (spot: Pick<Metered, 'face' | 'side' | 'point_m' | 'st
   if (station) return spot.side === 'inside' ? `${station.name}, inside` : station.name;
   const face = faceOf(rig, spot.face);
   const name = face ? face.name : spot.face;
-  return `${name}, ${spot.side}, at ${length(spot.point_m[0])} and ${length(spot.point_m[1])}`;
+  return `${name}, ${spot.side}, ${both(spot.point_m[0])} along and ${both(spot.point_m[1])} up`;
 };
