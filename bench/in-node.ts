@@ -9,6 +9,7 @@ import { advance, fold, type Line, writeLogbook } from '../src/logbook';
 import { planAfter } from '../src/plan';
 import { blankRig } from '../src/rig';
 import { dayOf } from '../src/units';
+import { entryRanking } from './entry-ranking';
 import { LONG_RIG, longLogbook } from './long-logbook';
 import { ms, type Row } from './table';
 import { interleaved, summary, type Timing } from './timing';
@@ -111,5 +112,5 @@ const verifyFile = (): readonly Row[] => {
 
 export const inNode = (): readonly Row[] => {
   const lines = longLogbook(5000);
-  return [wholeLogbook(lines), oneMore(lines), ...verifyFile()];
+  return [wholeLogbook(lines), oneMore(lines), ...entryRanking(), ...verifyFile()];
 };

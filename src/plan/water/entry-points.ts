@@ -149,7 +149,7 @@ export const rankEntryPoints = (evidence: LeakEvidence): EntryRanking => {
         probability,
         prior: before(w),
         word: wordOf(probability),
-        because: [{ text, entries: [], source: RANKING, worksheet }, ...candidateBecause(evidence.rig, w, wet, dry)],
+        because: [...candidateBecause(evidence.rig, w, wet, dry), { text, entries: [], source: RANKING, worksheet }],
         paths: w.ways.slice(0, wet.length).flatMap((way) => way ?? []),
         tests: w.tests.map((t) => t.entry),
       };
