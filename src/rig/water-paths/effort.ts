@@ -39,6 +39,8 @@ export type Move = {
   readonly drop_m: number;
   /** How far aft it ends. [m] */
   readonly aft_m: number;
+  /** How much lower its part across ends, where the face slopes across: a crowned roof. [m] */
+  readonly drop_across_m: number;
   /** Steepest slope of the face there, tilt counted in; 1 on a wall. [1] */
   readonly steepest: number;
   readonly wall: boolean;
@@ -71,12 +73,12 @@ export const effortDriving = (move: Move, lift = 0): number => {
   if (!move.fore_and_aft) return effortParked(move, lift);
   if (aft < -1e-6) return Number.POSITIVE_INFINITY;
   if (size === 0) return 0;
-  // Up a wall the wind lifts no more than parked; on a roof the film is driven up whatever slope lies aft.
-  const driven = !move.wall && aft > size / 2;
-  if (!driven && drop < -LEVEL_RISE * size - lift) return Number.POSITIVE_INFINITY;
-  if (move.channel) return EFFORT.channel * size;
   const rest = Math.sqrt(Math.max(0, size * size - aft * aft));
-  if (!move.wall) return EFFORT.aft * aft + (drop > LEVEL_RISE * size ? EFFORT.slope : EFFORT.level) * rest;
+  // Up a wall the wind lifts no more than parked; on a roof the film is driven up whatever slope lies aft, but not over the crown.
+  const rises = move.wall ? drop < -LEVEL_RISE * size - lift : move.drop_across_m < -LEVEL_RISE * rest - lift;
+  if (rises) return Number.POSITIVE_INFINITY;
+  if (move.channel) return EFFORT.channel * size;
+  if (!move.wall) return EFFORT.aft * aft + (move.drop_across_m > LEVEL_RISE * rest ? EFFORT.slope : EFFORT.level) * rest;
   const down = Math.min(rest, Math.max(0, drop));
   return EFFORT.aft * aft + EFFORT.down * down + EFFORT.aside * Math.sqrt(Math.max(0, rest * rest - down * down));
 };

@@ -69,6 +69,7 @@ const weighed = (lattice: Lattice, lean: { readonly nose: number; readonly curb:
           length_m: lattice.length[slot] ?? 0,
           drop_m: drop,
           aft_m: (lattice.aft[point] ?? 0) - (lattice.aft[from] ?? 0),
+          drop_across_m: drop + ((lattice.slope_aft[slot] ?? 0) - lean.nose) * ((lattice.aft[point] ?? 0) - (lattice.aft[from] ?? 0)),
           steepest: wall ? 1 : Math.hypot((lattice.slope_aft[slot] ?? 0) - lean.nose, (lattice.slope_across[slot] ?? 0) + lean.curb),
           wall,
           fore_and_aft: surface.fore_and_aft,

@@ -66,6 +66,7 @@ describe('effort of one move', () => {
     length_m,
     drop_m,
     aft_m: 0,
+    drop_across_m: drop_m,
     steepest: 1,
     wall: true,
     fore_and_aft: true,
@@ -244,6 +245,13 @@ describe('where the water may come in', () => {
     expect(driving?.legs.some((l) => l.how === 'driven-aft')).toBe(true);
     expect(driving?.effort_m).toBeLessThan((parked?.effort_m ?? 0) / 2);
     expect(waterPaths(on, [spot('curb', 0.5, 1.6)], LEVEL, 'driving')).toEqual([]);
+  });
+  it('while driving as well, a crowned roof sheds to both sides', () => {
+    const at = spot('roof', 6.8, 0.8);
+    const from = waterPaths(rig, [at], LEVEL, 'driving').filter((p) => p.from.face === 'roof');
+    expect(from.length).toBeGreaterThan(2);
+    for (const p of from) expect(p.from.point_m[1], p.source).toBeLessThan(2.44 / 2 + 0.25);
+    expect(find(from, 'roof.fridge-roof-vent')).toBeUndefined();
   });
   it('a place that is not on the rig, or a tilt that is no number, has no ways', () => {
     expect(waterPaths(rig, [spot('nowhere', 1, 1), spot('road', 99, 1), spot('road', Number.NaN, 1)], LEVEL, 'parked')).toEqual([]);

@@ -35,15 +35,20 @@ const targetOf = (lattice: Lattice, w: Weighed, spot: WaterSpot): Target | undef
   return { ...target, frame };
 };
 
+const FLAT = [0, 0] as const;
+
 const moveTo = (lattice: Lattice, w: Weighed, from: number, to: Target): Move => {
   const s = lattice.surfaces[to.surface] as Surface;
   const at = pointAt(lattice, from);
   const wall = isWall(s);
+  const slope = wall ? FLAT : slopeAt(s, at, to.point);
+  const [drop_m, aft_m] = [(w.height[from] ?? 0) - to.height, to.aft - (lattice.aft[from] ?? 0)];
   return {
     length_m: Math.hypot(at[0] - to.point[0], at[1] - to.point[1]),
-    drop_m: (w.height[from] ?? 0) - to.height,
-    aft_m: to.aft - (lattice.aft[from] ?? 0),
-    steepest: wall ? 1 : steepestOf(w, s, slopeAt(s, at, to.point)),
+    drop_m,
+    aft_m,
+    drop_across_m: drop_m + (slope[0] - w.nose) * aft_m,
+    steepest: steepestOf(w, s, slope),
     wall,
     fore_and_aft: s.fore_and_aft,
     channel: false,
@@ -80,7 +85,7 @@ const bestFrom = (lattice: Lattice, w: Weighed, spread: Spread, to: Target, entr
       if (rise <= 0 || rise > WIND_LIFT_M || lattice.by[slot] !== PLAIN || !((spread.effort[first] ?? Number.POSITIVE_INFINITY) < (best?.effort ?? Number.POSITIVE_INFINITY)))
         continue;
       const aft = (lattice.aft[first] ?? 0) - (lattice.aft[entry] ?? 0);
-      const move = { length_m: lattice.length[slot] ?? 0, drop_m: -rise, aft_m: aft, steepest: 1, wall: true, fore_and_aft: s.fore_and_aft, channel: false };
+      const move = { length_m: lattice.length[slot] ?? 0, drop_m: -rise, aft_m: aft, drop_across_m: -rise, steepest: 1, wall: true, fore_and_aft: s.fore_and_aft, channel: false };
       take(effortOf(w.when, move, WIND_LIFT_M) + (spread.effort[first] ?? 0), entry, first);
     }
     if (on !== to.surface || to.frame) continue;
@@ -109,7 +114,7 @@ const stepsOf = (lattice: Lattice, w: Weighed, spread: Spread, to: Target, best:
   };
   let at = best.entry;
   if (typeof best.then === 'number') {
-    step(at, best.then, PLAIN, [0, 0]);
+    step(at, best.then, PLAIN, FLAT);
     at = best.then;
   }
   while (best.then !== 'straight' && (spread.next[at] ?? -1) >= 0) {
