@@ -1,5 +1,6 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import type { Rig } from '../rig';
 import { civilDay } from '../units';
 import { faceDrawing } from './face-drawing';
 import { gradePlot } from './grade-plot';
@@ -20,6 +21,7 @@ import { wheelPlan } from './wheel-plan';
  * run with UPDATE_DRAWINGS=1, look at the files under saved/, and keep them.
  */
 const rig = trialRig('travel-trailer');
+const framed: Rig = { ...rig, construction: 'hung' };
 const station = (id: string) => {
   const found = rig.stations.find((s) => s.id === id);
   if (!found) throw new Error(`the trial rig has no ${id}`);
@@ -41,6 +43,7 @@ const drawings: readonly Saved[] = [
   ['ladder', () => ladderPicture({ edge_m: 2.8, foot_m: 0.7, above_m: 0.9 })],
   ['mark-do-not-use', () => markPicture('do-not-use', 'Do not use', 28, { professional: true })],
   ['moisture-map', () => moistureSheet(rig, trialPanel(), trialField(rig), { leak: trialLeak(rig) })],
+  ['moisture-map-framed', () => moistureSheet(framed, trialPanel(), trialField(framed))],
   ['moisture-map-night', () => moistureMap(rig, trialPanel(), trialField(rig), { leak: trialLeak(rig) }), { theme: 'night' }],
   ['moisture-map-paper', () => moistureSheet(rig, trialPanel(), trialField(rig), { leak: trialLeak(rig), fit_px: 520 }), { theme: 'paper' }],
   ['moisture-error', () => moistureSheet(rig, trialPanel(), trialField(rig), { layer: 'error' })],

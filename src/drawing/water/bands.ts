@@ -42,12 +42,16 @@ const ringsD = (view: MapView, rings: readonly (readonly FacePoint[])[]): string
 
 export type Bands = { readonly tones: readonly Primitive[]; readonly lines: readonly Primitive[]; readonly contours: readonly DrawnContour[] };
 
-/** Tones and contours of one part, cut exactly at its edge, at its holes, and at the ends of the stretch. */
-export const bandsOf = (view: MapView, part: DrawnPart, levels: readonly Level[], layer: MapLayer): Bands => {
+/**
+ * Tones and contours of one part, cut exactly at its edge, at its holes, and at the ends of the stretch.
+ *
+ * @param through  whether the meter reads over frame tubes: pins do, a pinless meter reads the metal
+ */
+export const bandsOf = (view: MapView, part: DrawnPart, levels: readonly Level[], layer: MapLayer, through: boolean): Bands => {
   const { grid, field } = part;
   const outline = clipped(field.outline_m, view.from, view.to);
   if (part.drawn !== 'map' || !grid || outline.length < 3) return { tones: [], lines: [], contours: [] };
-  const mesh = meshOf({ ...grid, values: layer === 'chance' ? grid.chance : grid.standard_error }, outline, field.holes_m);
+  const mesh = meshOf({ ...grid, values: layer === 'chance' ? grid.chance : grid.standard_error }, outline, through ? field.holes_m : [...field.holes_m, ...field.masked_m]);
   const tones = levels.flatMap(({ value, ink }): readonly PathPrimitive[] => {
     const rings = regionAbove(mesh, value);
     return rings.length === 0 ? [] : [{ form: 'path', d: ringsD(view, rings), ink }];
@@ -113,6 +117,7 @@ const kept = ([from, to]: readonly [number, number], c: number, keep: (p: FacePo
 /** Whether the map says nothing at a point of a mapped part: no reading near enough. */
 export const isUnknown = ({ grid }: DrawnPart, [x, y]: FacePoint): boolean => {
   if (!grid) return true;
+  if (grid.chance.every((c) => c === undefined)) return false;
   const [c, r] = [Math.round((x - grid.x0_m) / grid.step_m), Math.round((y - grid.y0_m) / grid.step_m)];
   for (const [dc, dr] of [
     [0, 0],

@@ -32,7 +32,7 @@ export const isInside = ([x, y]: Point, outline: readonly Point[]): boolean => {
 };
 
 /** Rings of unknown nodes that are filled from their neighbours, so that a contour reaches the edge of its field. */
-const RINGS = 6;
+const RINGS = 2;
 
 /** Unknown nodes beside known ones take the mean of these. What is drawn is cut at the field's edge: nothing of it is seen beyond. */
 const filledOut = ({ columns, rows, values }: Grid): readonly (number | undefined)[] => {
@@ -54,11 +54,16 @@ const filledOut = ({ columns, rows, values }: Grid): readonly (number | undefine
   return now;
 };
 
-/** Between four nodes by their distances; beyond the outermost node the value there. */
+/** How far beyond its outermost nodes a grid still speaks. [steps] */
+const BEYOND = 1.01;
+
+/** Between four nodes by their distances; up to a step beyond the outermost node the value there. */
 const valueAt = (grid: Grid, values: readonly (number | undefined)[], [x, y]: Point): number | undefined => {
   const { columns, rows, step_m, x0_m, y0_m } = grid;
-  const u = Math.min(Math.max((x - x0_m) / step_m, 0), columns - 1);
-  const v = Math.min(Math.max((y - y0_m) / step_m, 0), rows - 1);
+  const [far, up] = [(x - x0_m) / step_m, (y - y0_m) / step_m];
+  if (far < -BEYOND || far > columns - 1 + BEYOND || up < -BEYOND || up > rows - 1 + BEYOND) return undefined;
+  const u = Math.min(Math.max(far, 0), columns - 1);
+  const v = Math.min(Math.max(up, 0), rows - 1);
   const [c, r] = [Math.min(Math.floor(u), Math.max(0, columns - 2)), Math.min(Math.floor(v), Math.max(0, rows - 2))];
   const [s, t] = [u - c, v - r];
   const corner = (dc: number, dr: number): number | undefined => values[Math.min(r + dr, rows - 1) * columns + Math.min(c + dc, columns - 1)];

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Panel, Spot } from '../../plan';
+import { fieldsOf } from '../../rig';
 import type { FacePoint } from '../../terms';
 import { civilDay } from '../../units';
 import { inkStyle, type Theme } from '../ink';
@@ -33,7 +34,9 @@ describe('the map of a panel', () => {
     it(`shows every reading once, none over another, at ${fit_px} px`, () => {
       const made = mapParts(rig, panel, field, { leak, fit_px });
       if (!made) throw new Error('no map');
-      expect(made.soundings.map((s) => s.spot.id).sort()).toEqual(panel.spots.map((s) => s.id).sort());
+      // Those beyond the stretch stand in a row below it.
+      const beyond = panel.spots.filter((s) => s.point_m[0] < made.view.from || s.point_m[0] > made.view.to);
+      expect([...made.soundings.map((s) => s.spot.id), ...beyond.map((s) => s.id)].sort()).toEqual(panel.spots.map((s) => s.id).sort());
       const words = textsOf(made.primitives);
       for (const s of panel.spots) expect(words.some((w) => w.replace('(', '') === String(Math.floor((s.readings[0]?.as_read ?? 0) * 100 + 1e-6)))).toBe(true);
       for (const [i, a] of made.soundings.entries())
@@ -60,21 +63,44 @@ describe('the map of a panel', () => {
     check(made.primitives);
   });
 
+  it('tells a dry place far along the wall below the map, in place of shrinking it', () => {
+    const far = { ...panel.spots[0], id: 'far', point_m: [7.2, 1.4] as FacePoint } as Spot;
+    const near = mapParts(rig, panel, field, { leak });
+    const made = mapParts(rig, { ...panel, spots: [...panel.spots, far] }, field, { leak });
+    expect(made?.view.px).toBe(near?.view.px);
+    expect(textsOf(made?.primitives ?? [])).toContain('Farther to the right:');
+  });
+
   it('says why a part has no map, and how far a reading is missed where there is one', () => {
+    const hung = { ...rig, construction: 'hung' as const };
+    const thin = mapParts(hung, panel, trialField(hung), {});
     const made = mapParts(rig, panel, field, {});
-    if (!made) throw new Error('no map');
-    const said = [...textsOf(made.primitives), ...made.notes].join(' ');
-    for (const q of field.parts) if (q.why !== undefined) expect(said.replaceAll(/\s+/g, ' ')).toContain(q.why);
+    if (!made || !thin) throw new Error('no map');
+    const said = [...textsOf(thin.primitives), ...thin.notes].join(' ');
+    expect(thin.shown.some((q) => q.why !== undefined)).toBe(true);
+    expect(said.replaceAll(/\s+/g, ' ')).toMatch(/Readings only: 1 to \d places in a part; a map needs 8\./);
     expect(leaveOneOutWords(made)).toEqual(['3.1 points, the mean alone 6.7']);
     expect(thresholdWords(panel, field)).toBe('Chance of being more than 4 points above the dry places');
     expect(thresholdWords(panel, { ...field, of: 'reading', threshold: 0.2 })).toBe('Chance of being above 20 %');
   });
 
   it('never draws what was not read like what is dry', () => {
-    const unread: DrawnField = { ...field, parts: field.parts.map((q) => ({ ...q, drawn: 'dots' as const, readings: 0 })) };
-    const made = mapParts(rig, { ...panel, spots: [] }, unread, {});
-    expect(made?.unread).toBe(true);
-    expect(made?.primitives.filter((q) => q.form === 'path' && q.ink === 'grid').length).toBe(field.parts.length);
+    const hung = { ...rig, construction: 'hung' as const };
+    const none: DrawnField = { ...field, parts: [], next_places: [] };
+    const strokes = (spots: Panel['spots']): number => mapParts(hung, { ...panel, spots }, none, {})?.primitives.filter((q) => q.form === 'path' && q.ink === 'grid').length ?? 0;
+    const bays = fieldsOf(hung, 'curb').fields.length;
+    expect(bays).toBeGreaterThan(6);
+    // A bay narrower than the hatch is wide may take none.
+    expect(strokes([])).toBeGreaterThan(0.8 * bays);
+    const read = strokes(panel.spots);
+    expect(read).toBeLessThan(strokes([]));
+    expect(read).toBeGreaterThan(0);
+    // Within a mapped part, too: where no reading is near enough, the map says so.
+    const far: DrawnField = {
+      ...field,
+      parts: field.parts.map((q) => (q.grid ? { ...q, grid: { ...q.grid, chance: q.grid.chance.map((c, i) => (i > q.grid.chance.length / 2 ? undefined : c)) } } : q)),
+    };
+    expect(mapParts(rig, panel, far, {})?.unread).toBe(true);
   });
 
   it('lays no tone over the window', () => {

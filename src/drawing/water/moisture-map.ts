@@ -1,5 +1,5 @@
 import type { Leak, Panel } from '../../plan';
-import type { Rig } from '../../rig';
+import { type Field, fieldsOf, pointInside, type Rig } from '../../rig';
 import type { EntryId, FacePoint, Station } from '../../terms';
 import type { Preferences } from '../../units';
 import { scaleBar } from '../dimension';
@@ -16,7 +16,7 @@ import { linesOf, widthOf } from '../type-width';
 import { type Bands, bandsOf, type DrawnContour, hatchOver, isInField, isUnknown, levelsOf, type MapLayer } from './bands';
 import type { DrawnField, DrawnPart } from './drawn-field';
 import { clipped, faceEdges, isOnView, type MapView, mapView, onView, sheetPen as p, runsWithin } from './map-view';
-import { type Sounding, soundingsOn } from './soundings';
+import { hasBeyond, type Sounding, soundingsBeyond, soundingsOn } from './soundings';
 import { drawWays, followedSpot, type Way, waysOf } from './ways';
 
 export type MapOptions = {
@@ -80,12 +80,13 @@ const behind = (view: MapView, ways: readonly Way[]): readonly Primitive[] =>
 type Words = { readonly primitives: readonly Primitive[]; readonly boxes: readonly Bounds[] };
 
 /** Names of openings, where they have room for them. */
-const namesOn = (view: MapView, taken: readonly Bounds[]): Words => {
+const namesOn = (view: MapView, fields: readonly Field[], taken: readonly Bounds[]): Words => {
   const size = view.type * 0.92;
   const primitives: Primitive[] = [];
   const boxes: Bounds[] = [];
+  const arches = fields.flatMap((f) => f.holes_m.flatMap((h) => stationIn(view, h) ?? []));
   for (const s of view.rig.stations) {
-    if (!isOnView(view, s) || !s.cut_through || s.shape.form === 'lines' || isArea(s) || s.within !== undefined) continue;
+    if (!isOnView(view, s) || !(s.cut_through || arches.includes(s)) || s.shape.form === 'lines' || isArea(s) || s.within !== undefined) continue;
     const b = boundsOn(view.frame, shapePoints(s.shape));
     const words = ownName(view.rig, s);
     const room = b.x1 - b.x0 - size * 0.6;
@@ -118,59 +119,105 @@ export const wrapped = (text: string, size: number, column: number, heavy = fals
   return out;
 };
 
-/** Frame members between the parts, their name once below each, and strips that a pinless meter cannot read through. */
-const members = (view: MapView, parts: readonly DrawnPart[]): readonly Primitive[] => {
-  const pen = penOn(view.onto);
-  const lines = parts.flatMap((part): readonly Primitive[] => {
-    const outline = clipped(part.field.outline_m, view.from, view.to);
-    return outline.length < 3 ? [] : [pen.poly('bay', outline)];
+/** Outlines this near to each other are of one thing. [m] */
+const SAME_M = 0.04;
+
+/** The station that a hole in the wall belongs to. */
+const stationIn = (view: MapView, hole: readonly FacePoint[]): Station | undefined => {
+  const h = boundsOf(hole);
+  return view.rig.stations.find((s) => {
+    if (!isOnView(view, s) || s.shape.form === 'lines' || isArea(s)) return false;
+    const b = boundsOf(shapePoints(s.shape));
+    return [b.x0 - h.x0, b.x1 - h.x1, b.y0 - h.y0, b.y1 - h.y1].every((d) => Math.abs(d) < SAME_M);
   });
-  const masks = parts.flatMap((part) => part.field.masked_m.flatMap((m) => [pen.poly('fold', clipped(m, view.from, view.to)), ...hatchOver(view, m, [])]));
-  return parts.length < 2 ? masks : [...lines, ...masks];
 };
 
-type Bracket = { readonly x0: number; readonly x1: number; readonly why: string };
+/** Frame members between the bays, and strips that a pinless meter cannot read through. */
+const members = (view: MapView, fields: readonly Field[], pinless: boolean): readonly Primitive[] => {
+  const pen = penOn(view.onto);
+  const lines = fields.flatMap((field): readonly Primitive[] => {
+    const outline = clipped(field.outline_m, view.from, view.to);
+    return outline.length < 3 ? [] : [pen.poly('bay', outline)];
+  });
+  const masks = pinless
+    ? fields.flatMap((f) => f.masked_m.flatMap((m) => (clipped(m, view.from, view.to).length < 3 ? [] : [pen.poly('bay', clipped(m, view.from, view.to))])))
+    : [];
+  // Wheel arches and the like are no openings, but nothing is read there either.
+  const holes = fields.flatMap((f) =>
+    f.holes_m.flatMap((h) => (clipped(h, view.from, view.to).length < 3 || stationIn(view, h)?.cut_through ? [] : [pen.poly('bay', clipped(h, view.from, view.to), 0.03)])),
+  );
+  return [...(fields.length < 2 ? [] : lines), ...holes, ...masks];
+};
 
-/** Parts side by side that have the same reason for showing readings only are spoken of together. */
-const brackets = (view: MapView, parts: readonly DrawnPart[]): readonly Bracket[] => {
-  const told = parts
+/** Parts of the wall in which nobody read: every bay without a reading, told by the wall itself and not by the map. */
+const unreadFields = (fields: readonly Field[], spots: Panel['spots']): readonly Field[] =>
+  fields.filter((f) => !spots.some((s) => s.readings.length > 0 && pointInside(s.point_m, f.outline_m, 0.01)));
+
+type Told = { readonly x0: number; readonly x1: number; readonly y1: number; readonly why: string };
+
+const dotted = (view: MapView, parts: readonly DrawnPart[]): readonly Told[] =>
+  parts
     .filter((q) => q.drawn === 'dots' && q.readings > 0)
     .map((q) => {
       const b = boundsOn(view.frame, clipped(q.field.outline_m, view.from, view.to));
-      return { x0: b.x0, x1: b.x1, why: q.why ?? 'Readings only' };
+      return { x0: b.x0, x1: b.x1, y1: b.y1, why: q.why ?? 'no map' };
     })
     .sort((a, b) => a.x0 - b.x0);
-  const out: Bracket[] = [];
-  for (const b of told) {
-    const last = out.at(-1);
-    if (last && last.why === b.why && b.x0 - last.x1 < 0.12) out[out.length - 1] = { ...last, x1: b.x1 };
-    else out.push(b);
+
+/** `3 places; a map needs 8.`: what is counted, and what is said of it. */
+const COUNTED = /^(\d+) \w+(; .*)$/;
+
+/** Reasons that differ by a count alone are one reason. */
+const reasons = (told: readonly Told[]): readonly { readonly whys: readonly string[]; readonly words: string }[] => {
+  const groups = new Map<string, string[]>();
+  for (const { why } of told) {
+    const key = COUNTED.exec(why)?.[2] ?? why;
+    const known = groups.get(key) ?? [];
+    if (!known.includes(why)) groups.set(key, [...known, why]);
   }
-  return out;
+  return [...groups].map(([key, whys]) => {
+    const counts = whys.map((w) => Number(COUNTED.exec(w)?.[1])).sort((a, b) => a - b);
+    return { whys, words: `Readings only: ${whys.length > 1 ? `${counts[0]} to ${counts.at(-1)} places in a part${key}` : whys[0]}` };
+  });
 };
 
-/** A line under the parts it speaks of with its words below; where they have no room, stars and a note. */
-const bracketWords = (view: MapView, list: readonly Bracket[]): { readonly primitives: readonly Primitive[]; readonly notes: readonly string[] } => {
+/** Parts that have room for their reason below them, side by side. */
+const MOST_BRACKETS = 3;
+
+/**
+ * Why some parts show readings only: a line under each with its words below; where they stand too close for that, a note, and a
+ * letter in each part where there are several reasons.
+ */
+const whyOnly = (view: MapView, parts: readonly DrawnPart[]): { readonly primitives: readonly Primitive[]; readonly notes: readonly string[] } => {
+  const told = dotted(view, parts);
   const size = view.type * 0.92;
   const y = view.area.y1 + view.type * 0.7;
-  const notes: string[] = [];
-  const primitives = list.flatMap(({ x0, x1, why }): readonly Primitive[] => {
-    const [left, right] = [x0 + 3 / view.px, x1 - 3 / view.px];
-    const line = p.strokes('dimension', [
-      [
-        [left, y - 4 / view.px],
-        [left, y],
-        [right, y],
-        [right, y - 4 / view.px],
-      ],
-    ]);
-    const lines = wrapped(why, size, right - left);
-    const words = (text: string, i: number): Primitive => p.text('text-small', (left + right) / 2, y + size * (1.15 + i * 1.15), text, size, 'middle');
-    if (lines.length <= 3 && lines.every((l) => widthOf(l, size) <= right - left)) return [line, ...lines.map(words)];
-    const known = notes.indexOf(why);
-    return [line, words('*'.repeat(known < 0 ? notes.push(why) : known + 1), 0)];
-  });
-  return { primitives, notes };
+  const set = told.map((t) => ({ ...t, left: t.x0 + 3 / view.px, right: t.x1 - 3 / view.px, lines: wrapped(`Readings only: ${t.why}`, size, t.x1 - t.x0 - 6 / view.px) }));
+  const roomy =
+    set.length <= MOST_BRACKETS &&
+    set.every((t, i) => t.x0 >= (set[i - 1]?.x1 ?? Number.NEGATIVE_INFINITY) - 0.01 && t.lines.length <= 3 && t.lines.every((l) => widthOf(l, size) <= t.right - t.left));
+  if (roomy)
+    return {
+      notes: [],
+      primitives: set.flatMap(({ left, right, lines }): readonly Primitive[] => [
+        p.strokes('dimension', [
+          [
+            [left, y - 4 / view.px],
+            [left, y],
+            [right, y],
+            [right, y - 4 / view.px],
+          ],
+        ]),
+        ...lines.map((l, i) => p.text('text-small', (left + right) / 2, y + size * (1.15 + i * 1.15), l, size, 'middle')),
+      ]),
+    };
+  const all = reasons(told);
+  const letter = (i: number): string => String.fromCharCode(97 + i);
+  if (all.length === 1) return { primitives: [], notes: all.map((r) => r.words) };
+  return {
+    notes: all.map((r, i) => `${letter(i)}  ${r.words}`),
+    primitives: told.map((t) => p.text('text-small', t.x0 + 4 / view.px, t.y1 - 4 / view.px, letter(all.findIndex((r) => r.whys.includes(t.why))), size)),
+  };
 };
 
 /** Mapped parts from left to right: where there are several, each is told apart by its number. */
@@ -280,29 +327,42 @@ export type MapParts = {
   readonly primitives: readonly Primitive[];
 };
 
-const pointsToSee = (panel: Panel, field: DrawnField, ways: readonly Way[], face: string): readonly FacePoint[] => [
-  ...panel.spots.filter((s) => s.readings.at(-1)?.off_panel !== true).map((s) => s.point_m),
-  ...field.next_places.map((n) => n.point_m),
-  ...ways.flatMap((w) => (w.path && w.word !== 'unlikely' ? w.path.legs.flatMap((l) => (l.face === face ? l.points_m : [])) : [])),
-];
+/** Readings nearer to each other than this along the wall belong to one stretch. [m] */
+const TOGETHER_M = 0.9;
+
+/** What lies together with what is looked at, along the face: dry places far away are told beside the map, not by shrinking it. */
+const together = (all: readonly FacePoint[], focus: readonly FacePoint[]): readonly FacePoint[] => {
+  if (focus.length === 0) return all;
+  let [from, to] = [Math.min(...focus.map((q) => q[0])), Math.max(...focus.map((q) => q[0]))];
+  for (const [x] of [...all].sort((a, b) => a[0] - b[0])) if (x > to && x - to <= TOGETHER_M) to = x;
+  for (const [x] of [...all].sort((a, b) => b[0] - a[0])) if (x < from && from - x <= TOGETHER_M) from = x;
+  return all.filter(([x]) => x >= from && x <= to);
+};
+
+const pointsToSee = (panel: Panel, field: DrawnField, ways: readonly Way[], leak: Leak | undefined, face: string): readonly FacePoint[] => {
+  const read = panel.spots.filter((s) => s.readings.at(-1)?.off_panel !== true);
+  const mine = new Set(leak?.spots.map((s) => s.id));
+  const looked = read.filter((s) => (leak ? mine.has(s.id) : s.state === 'wet' || s.state === 'damp'));
+  const entries = ways.flatMap((w) => (w.path && w.word !== 'unlikely' ? w.path.legs.flatMap((l) => (l.face === face ? l.points_m : [])) : []));
+  return together([...read.map((s) => s.point_m), ...field.next_places.map((n) => n.point_m)], [...looked.map((s) => s.point_m), ...entries]);
+};
 
 export const mapParts = (rig: Rig, panel: Panel, field: DrawnField, options: MapOptions = {}): MapParts | undefined => {
   const face = rig.faces.find((f) => f.id === panel.face);
   if (!face) return undefined;
   const { leak, layer = 'chance', preferences = US, fit_px = 880, type_px = 12, zoom = 1 } = options;
   const ways = leak ? waysOf(rig, leak) : [];
-  const view = mapView(rig, face, panel.side, pointsToSee(panel, field, ways, face.id), { fit_px, type_px, zoom, above_px: ABOVE * type_px, below_px: BELOW * type_px });
+  const view = mapView(rig, face, panel.side, pointsToSee(panel, field, ways, leak, face.id), { fit_px, type_px, zoom, above_px: ABOVE * type_px, below_px: BELOW * type_px });
   const { px, type, area } = view;
   const shown = field.parts.filter((q) => withinStretch(view, q));
   const levels = levelsOf(shown, layer);
-  const bands: readonly Bands[] = shown.map((q) => bandsOf(view, q, levels, layer));
-  const hatched = shown.flatMap((q) =>
-    q.drawn === 'map'
-      ? hatchOver(view, q.field.outline_m, q.field.holes_m, (at) => isInField(q, at) && isUnknown(q, at))
-      : q.readings === 0
-        ? hatchOver(view, q.field.outline_m, q.field.holes_m)
-        : [],
-  );
+  const bands: readonly Bands[] = shown.map((q) => bandsOf(view, q, levels, layer, panel.scale !== 'pinless'));
+  const walls = fieldsOf(rig, face.id).fields.filter((f) => clipped(f.outline_m, view.from, view.to).length >= 3);
+  const fields = walls.length > 0 ? walls : shown.map((q) => q.field);
+  const hatched = [
+    ...shown.flatMap((q) => (q.drawn === 'map' ? hatchOver(view, q.field.outline_m, q.field.holes_m, (at) => isInField(q, at) && isUnknown(q, at)) : [])),
+    ...unreadFields(fields, panel.spots).flatMap((f) => hatchOver(view, f.outline_m, f.holes_m)),
+  ];
   const ringed = options.ringed ?? (leak && followedSpot(leak)?.id);
   const soundings = soundingsOn(view, panel.spots, []);
   const taken: Bounds[] = soundings.map((s) => s.box);
@@ -322,7 +382,7 @@ export const mapParts = (rig: Rig, panel: Panel, field: DrawnField, options: Map
   );
   taken.push(...drawn.rings.flatMap((r) => (r.hit ? [{ x0: r.hit[0], y0: r.hit[1], x1: r.hit[0] + r.hit[2], y1: r.hit[1] + r.hit[3] }] : [])));
   const crosses = (options.next ?? true) ? nextPlaces(view, field, taken) : [];
-  const names = namesOn(view, taken);
+  const names = namesOn(view, fields, taken);
   taken.push(...names.boxes);
   const openings = rig.stations.filter((s) => isOnView(view, s) && s.cut_through && s.shape.form !== 'lines').flatMap((s) => boxesOf(s, view.frame));
   const labels = contourWords(
@@ -330,9 +390,10 @@ export const mapParts = (rig: Rig, panel: Panel, field: DrawnField, options: Map
     bands.flatMap((b) => b.contours),
     [...taken, ...openings],
   );
-  const { primitives: said, notes } = bracketWords(view, brackets(view, shown));
+  const { primitives: said, notes } = whyOnly(view, shown);
   const size = type * 0.92;
   const foot = area.y1 + type * 4.9;
+  const beyond = hasBeyond(view, panel.spots);
   return {
     view,
     shown,
@@ -342,12 +403,12 @@ export const mapParts = (rig: Rig, panel: Panel, field: DrawnField, options: Map
     unread: hatched.length > 0,
     ringed: ring.length > 0,
     crosses: crosses.length > 0,
-    height: view.height + notes.length * size * 1.2,
+    height: view.height + (notes.length + (beyond ? 1.4 : 0)) * size * 1.2,
     primitives: [
       ...bands.flatMap((b) => b.tones),
       ...hatched,
       ...bands.flatMap((b) => b.lines),
-      ...members(view, shown),
+      ...members(view, fields, panel.scale === 'pinless'),
       ...behind(view, ways),
       ...partsOf(view),
       ...faceEdges(view),
@@ -361,7 +422,8 @@ export const mapParts = (rig: Rig, panel: Panel, field: DrawnField, options: Map
       ...crosses,
       ...drawn.rings,
       ...scaleBar(area.x0, foot, Math.min(area.x1 - area.x0, preferences.system === 'us' ? 4 * 0.3048 : 1), preferences, px, size),
-      ...notes.map((n, i) => p.text('text-small', area.x0, foot + size * (3.2 + i * 1.2), `${'*'.repeat(i + 1)} ${n}`, size)),
+      ...(beyond ? soundingsBeyond(view, panel.spots, area.x0, foot + size * 3.4) : []),
+      ...notes.map((n, i) => p.text('text-small', area.x0, foot + size * (3.2 + i * 1.2 + (beyond ? 1.7 : 0)), n, size)),
     ],
   };
 };

@@ -53,24 +53,47 @@ const isHigh = (spot: Spot): boolean => spot.state === 'wet' || spot.state === '
 const inOrder = (spots: readonly Spot[]): readonly Spot[] =>
   [...spots].sort((a, b) => (b.readings.at(-1)?.as_read ?? 0) - (a.readings.at(-1)?.as_read ?? 0) || (a.id < b.id ? -1 : 1));
 
+type Sign = { readonly width: number; readonly draw: (left: number, line: number) => readonly Primitive[] };
+
+/** A reading as it stands on a map: brackets where it may not be compared, a line under a dry place, heavy where it is wet. */
+const signOf = (spot: Spot, reading: Comparable, tenths: boolean, T: number): Sign => {
+  const { whole, tenth } = figureOf(reading, tenths);
+  const doubtful = reading.no_number !== undefined && reading.no_number !== 'beyond-meter';
+  const heavy = isHigh(spot);
+  const ink = heavy ? 'sounding-wet' : 'sounding';
+  const first = doubtful ? `(${whole}` : whole;
+  const [w1, w2, w3] = [widthOf(first, T, heavy), widthOf(tenth, T * SMALL, heavy), doubtful ? widthOf(')', T, heavy) : 0];
+  return {
+    width: w1 + w2 + w3,
+    draw: (left, line) => [
+      p.text(ink, left, line, first, T),
+      ...(tenth === '' ? [] : [p.text(ink, left + w1, line + HANG * T, tenth, T * SMALL)]),
+      ...(doubtful ? [p.text(ink, left + w1 + w2, line, ')', T)] : []),
+      ...(reading.dry_reference ? [p.line('tick-end', [left, line + 0.16 * T], [left + w1, line + 0.16 * T])] : []),
+    ],
+  };
+};
+
+const sizeOf = (view: MapView): number => view.type * 1.08;
+
+const onPanel = (spots: readonly Spot[]): readonly Spot[] => spots.filter((s) => s.readings.length > 0 && s.readings.at(-1)?.off_panel !== true);
+
+const isWithin = (view: MapView, { point_m }: Spot): boolean => point_m[0] >= view.from && point_m[0] <= view.to;
+
+const tenthsOf = (spots: readonly Spot[]): boolean => showsTenths(onPanel(spots).flatMap((s) => s.readings.slice(-1)));
+
 /**
  * Every reading at its place, the latest of each spot. A figure stands on its point; where another is in the way it stands
  * beside it and a dot marks the point. None is left out.
  */
 export const soundingsOn = (view: MapView, spots: readonly Spot[], taken: readonly Bounds[]): readonly Sounding[] => {
-  const T = view.type * 1.08;
+  const T = sizeOf(view);
   const gap = 3.5 / view.px;
-  const shown = inOrder(spots.filter((s) => s.readings.length > 0 && s.readings.at(-1)?.off_panel !== true && s.point_m[0] >= view.from && s.point_m[0] <= view.to));
-  const tenths = showsTenths(shown.flatMap((s) => s.readings.slice(-1)));
+  const tenths = tenthsOf(spots);
   const boxes: Bounds[] = [...taken];
-  return shown.map((spot): Sounding => {
-    const reading = spot.readings.at(-1) as Comparable;
-    const { whole, tenth } = figureOf(reading, tenths);
-    const doubtful = reading.no_number !== undefined && reading.no_number !== 'beyond-meter';
-    const ink = isHigh(spot) ? 'sounding-wet' : 'sounding';
-    const heavy = isHigh(spot);
-    const [w1, w2] = [widthOf(doubtful ? `(${whole}` : whole, T, heavy), widthOf(tenth, T * SMALL, heavy) + (doubtful ? widthOf(')', T, heavy) : 0)];
-    const w = w1 + w2;
+  return inOrder(onPanel(spots).filter((s) => isWithin(view, s))).map((spot): Sounding => {
+    const sign = signOf(spot, spot.readings.at(-1) as Comparable, tenths, T);
+    const w = sign.width;
     const [x, y] = onView(view, spot.point_m);
     const boxAt = (cx: number, cy: number): Bounds => ({ x0: cx - w / 2, y0: cy - ABOVE * T, x1: cx + w / 2, y1: cy + (BELOW + HANG) * T });
     let best: { readonly centre: Point; readonly box: Bounds; readonly stands: number } | undefined;
@@ -88,14 +111,32 @@ export const soundingsOn = (view: MapView, spots: readonly Spot[], taken: readon
     }
     const { centre, box, stands } = best ?? { centre: [x, y] as Point, box: boxAt(x, y), stands: 0 };
     boxes.push(box);
-    const [left, line] = [centre[0] - w / 2, centre[1] + 0.36 * T];
-    const primitives: Primitive[] = [
-      ...(stands === 0 ? [] : [p.disc('mark', x, y, 1.8 / view.px)]),
-      p.text(ink, left, line, doubtful ? `(${whole}` : whole, T),
-      ...(tenth === '' ? [] : [p.text(ink, left + w1, line + HANG * T, tenth, T * SMALL)]),
-      ...(doubtful ? [p.text(ink, left + w1 + widthOf(tenth, T * SMALL, heavy), line, ')', T)] : []),
-      ...(reading.dry_reference ? [p.line('tick-end', [left, line + 0.16 * T], [left + w1, line + 0.16 * T])] : []),
-    ];
-    return { spot, at: [x, y], primitives, box };
+    return { spot, at: [x, y], primitives: [...(stands === 0 ? [] : [p.disc('mark', x, y, 1.8 / view.px)]), ...sign.draw(centre[0] - w / 2, centre[1] + 0.36 * T)], box };
   });
 };
+
+/** Readings beyond the stretch, in a row from a point on: on which side of it they lie is said before them. */
+export const soundingsBeyond = (view: MapView, spots: readonly Spot[], x: number, line: number): readonly Primitive[] => {
+  const T = sizeOf(view);
+  const size = view.type * 0.92;
+  const tenths = tenthsOf(spots);
+  const beyond = onPanel(spots).filter((s) => !isWithin(view, s));
+  const middle = (view.area.x0 + view.area.x1) / 2;
+  let at = x;
+  return (['left', 'right'] as const).flatMap((side): readonly Primitive[] => {
+    const here = beyond.filter((s) => onView(view, s.point_m)[0] < middle === (side === 'left'));
+    if (here.length === 0) return [];
+    const words = `Farther to the ${side}:`;
+    const out: Primitive[] = [p.text('text-small', at, line, words, size)];
+    at += widthOf(words, size) + size * 0.5;
+    for (const spot of [...here].sort((a, b) => onView(view, a.point_m)[0] - onView(view, b.point_m)[0])) {
+      const sign = signOf(spot, spot.readings.at(-1) as Comparable, tenths, T);
+      out.push(...sign.draw(at, line));
+      at += sign.width + T * 0.7;
+    }
+    at += T;
+    return out;
+  });
+};
+
+export const hasBeyond = (view: MapView, spots: readonly Spot[]): boolean => onPanel(spots).some((s) => !isWithin(view, s));

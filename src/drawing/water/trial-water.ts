@@ -1,24 +1,20 @@
 import type { Because, Candidate, Comparable, Leak, Panel, Spot, SpotState } from '../../plan';
-import type { Rig, WaterPath } from '../../rig';
+import { type Field, fieldsOf, pointInside, type Rig, type WaterPath } from '../../rig';
 import type { FacePoint } from '../../terms';
 import { type CivilDay, civilDay } from '../../units';
 import type { DrawnField, DrawnPart } from './drawn-field';
 import type { WetThroughTime } from './trend-plot';
 
-/** An invented wall for the checks of the drawings: one window that leaks, three bays, one of them too thinly read for a map. */
+/** An invented wall for the checks of the drawings: one window that leaks, read closely below it and thinly beside. */
 const because: Because = { text: 'invented', entries: [], source: { text: 'invented' } } as unknown as Because;
 
 export const WINDOW = 'curb.window-36x22';
 const DAY = civilDay(20_365);
 
-/** Studs of the trial wall. [m] */
-const STUDS = [3.7, 4.06, 4.86, 5.6] as const;
-const [FLOOR, TOP] = [0.7, 2.8] as const;
-
 /** Wet below the window's forward corner, spreading as it goes down. */
 const wetness = ([x, y]: FacePoint): number => {
   const spread = 0.1 + 0.16 * (1.75 - y);
-  return y > 1.78 || x > STUDS[2] || x < STUDS[1] ? 0 : 0.2 * Math.exp(-(((x - 4.32) / spread) ** 2)) * (0.75 + 0.25 * Math.min(1, (1.78 - y) / 0.4));
+  return y > 1.78 ? 0 : 0.2 * Math.exp(-(((x - 4.32) / spread) ** 2)) * (0.75 + 0.25 * Math.min(1, (1.78 - y) / 0.4));
 };
 
 const POINTS: readonly FacePoint[] = [
@@ -30,7 +26,7 @@ const POINTS: readonly FacePoint[] = [
   [3.82, 0.85],
   [4.14, 2.45],
   [4.3, 2.25],
-  [4.7, 2.3],
+  [4.85, 2.25],
   [4.09, 1.45],
   [4.3, 1.42],
   [4.52, 1.44],
@@ -39,16 +35,16 @@ const POINTS: readonly FacePoint[] = [
   [4.34, 1.26],
   [4.54, 1.2],
   [4.75, 1.23],
-  [4.15, 1.05],
-  [4.36, 1.06],
-  [4.56, 0.98],
-  [4.12, 0.8],
-  [4.31, 0.78],
-  [4.53, 0.8],
-  [4.73, 0.82],
-  [5.3, 2.4],
+  [4.15, 1.1],
+  [4.36, 1.11],
+  [4.56, 1.06],
+  [4.12, 0.95],
+  [4.31, 0.95],
+  [4.53, 0.94],
+  [4.73, 0.95],
+  [5.2, 2.4],
   [5.15, 1.3],
-  [5.4, 1.1],
+  [5.2, 1.12],
 ];
 
 const reading = (point: FacePoint, i: number): Comparable => {
@@ -98,71 +94,54 @@ export const trialPanel = (): Panel => ({
   }),
 });
 
-/** Window and its flange: nothing is estimated over it. */
-const holeOf = (rig: Rig): readonly FacePoint[] => {
-  const s = rig.stations.find((x) => x.id === WINDOW)?.shape;
-  if (s?.form !== 'rect') throw new Error('the trial rig has no such window');
-  return [
-    [s.x_m, s.y_m],
-    [s.x_m + s.w_m, s.y_m],
-    [s.x_m + s.w_m, s.y_m + s.h_m],
-    [s.x_m, s.y_m + s.h_m],
-  ];
+const STEP = 0.04;
+/** Farther than this from every reading nothing is said. [m] */
+const REACH = 0.55;
+
+const inAny = (q: FacePoint, outlines: readonly (readonly FacePoint[])[]): boolean => outlines.some((o) => pointInside(q, o, 0));
+
+const nearest = (q: FacePoint): number => Math.min(...POINTS.map((r) => Math.hypot(r[0] - q[0], r[1] - q[1])));
+
+const gridOf = (field: Field): DrawnPart['grid'] => {
+  const [xs, ys] = [POINTS.map((q) => q[0]), POINTS.map((q) => q[1])];
+  const [x0, x1] = [Math.min(...xs) - REACH, Math.max(...xs) + REACH];
+  const [y0, y1] = [Math.min(...ys) - REACH, Math.max(...ys) + REACH];
+  const [columns, rows] = [Math.ceil((x1 - x0) / STEP) + 1, Math.ceil((y1 - y0) / STEP) + 1];
+  const nodes = Array.from({ length: columns * rows }, (_, k): FacePoint | undefined => {
+    const q: FacePoint = [x0 + (k % columns) * STEP, y0 + Math.floor(k / columns) * STEP];
+    return pointInside(q, field.outline_m, 0) && !inAny(q, field.holes_m) && nearest(q) < REACH ? q : undefined;
+  });
+  return {
+    x0_m: x0,
+    y0_m: y0,
+    step_m: STEP,
+    columns,
+    rows,
+    chance: nodes.map((q) => q && 1 / (1 + Math.exp(-(wetness(q) - 0.07) * 40))),
+    standard_error: nodes.map((q) => q && 0.008 + 0.05 * Math.sqrt(nearest(q))),
+  };
 };
 
-const STEP = 0.04;
+const LEAST = 8;
 
-const part = (rig: Rig, i: number): DrawnPart => {
-  const [x0, x1] = [(STUDS[i] ?? 0) + 0.019, (STUDS[i + 1] ?? 0) - 0.019];
-  const hole = holeOf(rig);
-  const [hx0, hx1] = [hole[0]?.[0] ?? 0, hole[2]?.[0] ?? 0];
-  const within = hx1 > x0 && hx0 < x1;
-  const inHole = ([x, y]: FacePoint): boolean => x > hx0 && x < hx1 && y > (hole[0]?.[1] ?? 0) && y < (hole[2]?.[1] ?? 0);
-  const [columns, rows] = [Math.ceil((x1 - x0) / STEP) + 1, Math.ceil((TOP - FLOOR) / STEP) + 1];
-  const readings = POINTS.filter(([x]) => x > x0 && x < x1).length;
-  const at = (k: number): FacePoint => [x0 + (k % columns) * STEP, FLOOR + Math.floor(k / columns) * STEP];
-  const mapped = readings >= 8;
-  const nodes = Array.from({ length: columns * rows }, (_, k) => (inHole(at(k)) ? undefined : at(k)));
-  return {
-    field: {
-      id: `bay ${i + 1}`,
-      face: 'curb',
-      outline_m: [
-        [x0, FLOOR],
-        [x1, FLOOR],
-        [x1, TOP],
-        [x0, TOP],
-      ],
-      holes_m: within ? [hole] : [],
-      masked_m: [],
-    },
-    readings,
-    drawn: mapped ? 'map' : 'dots',
-    ...(mapped ? { leave_one_out: { error: 0.031, of_the_mean: 0.067 } } : { why: `Readings only: ${readings} here, a map needs 8` }),
-    ...(mapped
-      ? {
-          grid: {
-            x0_m: x0,
-            y0_m: FLOOR,
-            step_m: STEP,
-            columns,
-            rows,
-            chance: nodes.map((q) => q && 1 / (1 + Math.exp(-(wetness(q) - 0.06) * 90))),
-            standard_error: nodes.map((q) => q && Math.min(...POINTS.map((r) => 0.008 + 0.06 * Math.hypot(r[0] - q[0], r[1] - q[1])))),
-          },
-        }
-      : {}),
-  };
+const part = (field: Field): DrawnPart => {
+  const readings = POINTS.filter((q) => pointInside(q, field.outline_m, 0)).length;
+  const grid = gridOf(field);
+  return readings >= LEAST && grid
+    ? { field, readings, drawn: 'map', leave_one_out: { error: 0.031, of_the_mean: 0.067 }, grid }
+    : { field, readings, drawn: 'dots', why: `${readings} ${readings === 1 ? 'place' : 'places'}; a map needs ${LEAST}.` };
 };
 
 export const trialField = (rig: Rig): DrawnField => ({
   of: 'excess',
   threshold: 0.04,
-  parts: [0, 1, 2].map((i) => part(rig, i)),
+  parts: fieldsOf(rig, 'curb')
+    .fields.map(part)
+    .filter((q) => q.readings > 0),
   next_places: [
-    { point_m: [4.72, 1.02], words: 'below the window, to the rear' },
-    { point_m: [5.2, 0.95], words: 'next bay to the rear' },
-    { point_m: [3.8, 1.55], words: 'next bay forward' },
+    { point_m: [4.93, 1.0], words: 'below the window, to the rear' },
+    { point_m: [5.1, 1.7], words: 'beside the window, to the rear' },
+    { point_m: [3.8, 1.55], words: 'beside the window, forward' },
   ],
 });
 

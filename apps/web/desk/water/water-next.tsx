@@ -68,9 +68,12 @@ export const NextTest = ({ leak }: { readonly leak: Leak }) => {
       {cautions.length > 0 && (
         <div className="cautions">
           {cautions.map((c) => (
-            <p key={c.id} className="caution">
-              <b>{c.warning}</b> {c.do}
-            </p>
+            <details key={c.id} className="caution">
+              <summary>
+                <b>{c.warning}</b>
+              </summary>
+              {c.do}
+            </details>
           ))}
           {test.cautions
             .filter((c) => caution(c) === undefined)

@@ -67,12 +67,12 @@ const OneLeak = ({ water, leaks, leak }: { readonly water: Water; readonly leaks
         <div className="water-left">
           {panel ? <WaterMap key={panel.id} panel={panel} leak={leak} /> : <NotMetered leak={leak} />}
           <WetTrend leak={leak} />
+          <Proof leak={leak} />
         </div>
         <aside className="water-right">
           <WaysIn leak={leak} />
           <OtherCauses leak={leak} />
           <NextTest leak={leak} />
-          <Proof leak={leak} />
           {findings.length > 0 && (
             <p className="mut small">
               {findings.map((f, i) => (
