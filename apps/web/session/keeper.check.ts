@@ -3,6 +3,7 @@ import { memoryPhotos, memoryStore } from '../../../src/adapters/memory-store';
 import { troubleOf } from '../../../src/adapters/trouble';
 import { asksAt, soundBody } from '../../../src/entries';
 import { lineOf, readLine, uuidV7 } from '../../../src/logbook';
+import { moistureField } from '../../../src/plan';
 import type { Answers } from '../../../src/rig';
 import type { Draft } from '../../../src/terms';
 import { keeper } from './keeper';
@@ -253,5 +254,33 @@ describe('the session', () => {
       const html = await s.paper(rig, { what, paper: 'A4', preferences: { system: 'us', units: {} } });
       expect(html.replaceAll('<br>', '').replaceAll(' ', '')).toContain(trailer.digest);
     }
+  });
+
+  it('maps a panel when it is asked, as the plan’s room would; anew after a reading, and none where nothing was metered', async () => {
+    const { s, rig } = await drawn();
+    const reading = (x: number, y: number, percent: number): Draft => ({
+      rig,
+      kind: 'wood-moisture-pin',
+      version: 1,
+      observed_at: '2026-09-19T11:00:00-04:00',
+      by: BY,
+      place: { at: 'point', face: 'rear', side: 'inside', point_m: [x, y] },
+      body: { reading: { typed: String(percent), unit: 'percent', si: percent / 100 }, ...(percent < 12 ? { dry_reference: true } : {}) },
+    });
+    const rows = [11, 11, 14, 11, 16, 24, 11, 18, 29];
+    await s.keep(rows.map((percent, i) => reading(0.5 + (i % 3) * 0.4, 1 + Math.floor(i / 3) * 0.3, percent)));
+    const { plan, rig: drawnRig } = await s.overview(rig);
+    const panel = plan.water.panels[0];
+    if (!panel) throw new Error('no panel');
+    const map = await s.moistureField(rig, panel.id);
+    expect(map).toEqual(moistureField(drawnRig, panel));
+    expect(map?.parts.length).toBeGreaterThan(0);
+    expect((await s.moistureField(rig, panel.id, { threshold: 0.1 }))?.threshold).toBe(0.1);
+    expect(await s.moistureField(rig, panel.id)).toBe(map);
+    await s.keep([reading(1.7, 1, 12)]);
+    const later = (await s.overview(rig)).plan.water.panels[0];
+    expect(later?.spots).toHaveLength(rows.length + 1);
+    expect(await s.moistureField(rig, panel.id)).toEqual(later && moistureField(drawnRig, later));
+    expect(await s.moistureField(rig, 'curb@inside/pin')).toBeUndefined();
   });
 });

@@ -9,6 +9,7 @@ import { doubtsNow } from './doubts-now';
 import { disagreeing, importWords } from './import-words';
 import { restingOn, supposing } from './judging';
 import { lookBack } from './looking-back';
+import { moistureMaps } from './maps';
 import { planning } from './planning';
 import type { Copies, Drafts, Files, Photos, Trouble } from './ports';
 import { recordWords } from './record-words';
@@ -40,6 +41,7 @@ export const keeper = (given: Given): Session => {
   const { store, drafts, now } = given;
   const books = rigBooks(store);
   const plans = planning();
+  const maps = moistureMaps();
   const watchers = new Set<(rig: RigId) => void>();
   const today = (): CivilDay => lastDayOf(now());
 
@@ -215,7 +217,12 @@ export const keeper = (given: Given): Session => {
       return { findings: restingOn(plans.findings(rig, book, supposed.book, civilDay(on)), supposed.ids) };
     },
 
-    moistureField: async () => undefined,
+    moistureField: async (rig, panel, wish = {}) => {
+      const { book, lines } = await books.of(rig);
+      const day = civilDay(wish.on ?? today());
+      const { plan } = day < today() ? lookBack(rig, lines, day).planned : plans.of(rig, book, day);
+      return maps.of(book.state.subject, plan, panel, wish);
+    },
 
     saveDraft: (name, value) => drafts.put(name, value),
     draft: (name) => drafts.get(name),
@@ -271,6 +278,7 @@ export const keeper = (given: Given): Session => {
       await store.forget(rig);
       books.drop(rig);
       plans.drop(rig);
+      maps.drop(rig);
       changed(rig);
     },
 

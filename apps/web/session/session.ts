@@ -1,9 +1,8 @@
 import type { ClockDoubt, Dispute, Fork, Standing } from '../../../src/logbook';
-import type { Finding, Plan } from '../../../src/plan';
+import type { FieldOptions, Finding, MoistureField, Plan } from '../../../src/plan';
 import type { Answers, Rig, Stop } from '../../../src/rig';
 import type { Draft, Entry, EntryId, Mark, Option, PhotoRef, RigId, Side, StationId } from '../../../src/terms';
 import type { Preferences, Refusal } from '../../../src/units';
-import type { MoistureField } from './water';
 
 /** A rig in the plain list. */
 export type RigLine = { readonly id: RigId; readonly name: string; readonly words: string; readonly open: number; readonly last_seen: string | undefined; readonly demo: boolean };
@@ -91,13 +90,8 @@ export type PaperWish = {
 /** A verdict while the person still types: what stands open at the place with the drafts in it, the most urgent first. */
 export type Judged = { readonly findings: readonly Finding[] };
 
-/** How a map of readings is wanted. */
-export type FieldWish = {
-  /** Above it a place counts as wet: excess over the dry places, or the corrected reading where there are none. As a part of 1; the panel's own when left out. */
-  readonly threshold?: number;
-  /** As things stood on that day. */
-  readonly on?: number;
-};
+/** How a map of readings is wanted: another threshold than the panel's own, another way of guessing, as things stood on a day. */
+export type FieldWish = FieldOptions & { readonly on?: number };
 
 /** What the page asks of the worker. Every `keep` resolves only when the entry is durable on this device. */
 export interface Session {
@@ -133,4 +127,4 @@ export interface Session {
   storage(): Promise<{ readonly persisted: boolean | undefined; readonly used_bytes: number; readonly room_bytes: number }>;
 }
 
-export type { MoistureField, Preferences };
+export type { Preferences };

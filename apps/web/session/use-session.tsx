@@ -1,9 +1,10 @@
 import { proxy } from 'comlink';
 import { createContext, type ReactNode, use, useEffect, useState } from 'react';
+import type { MoistureField } from '../../../src/plan';
 import type { RigId, StationId } from '../../../src/terms';
 import { isSpoken, keepTrouble, reportTrouble } from '../shared/trouble';
 import { connect } from './connect';
-import type { FieldWish, MoistureField, Overview, RigLine, Session, StationView } from './session';
+import type { FieldWish, Overview, RigLine, Session, StationView } from './session';
 
 const Context = createContext<Session | undefined>(undefined);
 
@@ -79,7 +80,7 @@ export const useStation = (rig: RigId, station: StationId): StationView | undefi
 
 /** The map of one panel, worked out anew after each reading; `null` where there is none, undefined while it is awaited. */
 export const useMoistureField = (rig: RigId, panel: string, wish: FieldWish = {}): MoistureField | null | undefined =>
-  useLive(async (s) => (await s.moistureField(rig, panel, wish)) ?? null, rig, `field ${rig} ${panel} ${wish.threshold ?? ''} ${wish.on ?? ''}`);
+  useLive(async (s) => (await s.moistureField(rig, panel, wish)) ?? null, rig, `field ${rig} ${panel} ${JSON.stringify(wish)}`);
 
 /** An address for a kept photograph, for `img`; undefined while it loads or when the photo is not on this device. */
 export const usePhoto = (hash: string | undefined): string | undefined => {

@@ -2,9 +2,10 @@ import type { Leak, Likelihood } from '../../../../src/plan';
 import { showDay } from '../../../../src/units';
 import type { Overview } from '../../session/session';
 import { MarkSign } from '../../shared/mark-sign';
-import { lowerFirst, stationById } from '../../shared/rig-words';
+import { stationById } from '../../shared/rig-words';
 import { href, withQuery } from '../../shared/route';
 import { causeWord, dryWord, dueOf, markOf, stageOf, stageWord } from './leak-words';
+import { unbroken } from './unbroken';
 import { againOf } from './water-of';
 
 export const LIKELY_WORD: Readonly<Record<Likelihood, string>> = { likely: 'Likely', possible: 'Possible', unlikely: 'Unlikely' };
@@ -28,34 +29,30 @@ export const LeakPart = ({ overview, leak, head }: Omit<Props, 'title'>) => {
         <MarkSign mark={markOf(leak)} />
         <div>
           {head ?? <h2>{stageWord(leak)}</h2>}
-          <p>{stage === 'confirmed' && leak.confirmed ? `Water came in at ${lowerFirst(stationName(overview, leak.confirmed))}. ${leak.sentence}` : leak.sentence}</p>
+          <p>{unbroken(leak.sentence)}</p>
         </div>
       </section>
       {reasons.length > 0 && (
         <ul className="plain-list">
           {reasons.slice(0, 2).map((b) => (
-            <li key={b.text}>{b.text}</li>
+            <li key={b.text}>{unbroken(b.text)}</li>
           ))}
         </ul>
       )}
       {!settled && causes.length > 0 && leak.repairs.length === 0 && (
         <section>
           <h2>Rule out first</h2>
-          <ul className="rows">
+          <div className="boxes causes">
             {causes.map((c) => (
-              <li key={c.cause}>
-                <a
-                  className="wide-row"
-                  href={withQuery(href('rig', rig.id, 'water-note', c.cause === 'condensation' ? 'air-and-skin' : 'other-cause'), { leak: leak.id, cause: c.cause })}
-                >
-                  <span>
-                    <b>{causeWord(c.cause)}</b>
-                    {c.how}
-                  </span>
-                </a>
-              </li>
+              <a
+                key={c.cause}
+                className="press"
+                href={withQuery(href('rig', rig.id, 'water-note', c.cause === 'condensation' ? 'air-and-skin' : 'other-cause'), { leak: leak.id, cause: c.cause })}
+              >
+                {causeWord(c.cause)}
+              </a>
             ))}
-          </ul>
+          </div>
         </section>
       )}
       {!settled && leak.candidates.length > 0 && (
@@ -68,7 +65,7 @@ export const LeakPart = ({ overview, leak, head }: Omit<Props, 'title'>) => {
                   <span className="number">{i + 1}</span>
                   <span>
                     <b>{stationName(overview, c.station)}</b>
-                    {c.because[0]?.text}
+                    {unbroken(c.because[0]?.text ?? '')}
                   </span>
                   <span className="end">{leak.confirmed === c.station ? 'Seen' : LIKELY_WORD[c.word]}</span>
                 </a>
@@ -76,7 +73,7 @@ export const LeakPart = ({ overview, leak, head }: Omit<Props, 'title'>) => {
             ))}
           </ol>
           {leak.candidates.length > MOST_CANDIDATES && <p>{leak.candidates.length - MOST_CANDIDATES} more, less likely.</p>}
-          {leak.apart !== undefined && leak.confirmed === undefined && <p>{leak.apart}</p>}
+          {leak.apart !== undefined && leak.confirmed === undefined && <p>{unbroken(leak.apart)}</p>}
         </section>
       )}
       {(due.length > 0 || leak.repairs.length > 0) && !settled && <Proof overview={overview} leak={leak} />}

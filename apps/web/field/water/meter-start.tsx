@@ -8,11 +8,11 @@ import { href } from '../../shared/route';
 import { useSettings } from '../../shared/settings';
 import { Frame, Primary } from '../frame';
 import { LiveKeys } from '../visit/ask';
-import { ChoiceField } from '../visit/choice-field';
 import { type Answers, changed } from '../visit/form';
 import { NumberCells } from '../visit/number-cells';
 import { kindOf, SCALE_WORD, SCALES, type Told } from './series';
 import { useTold } from './use-series';
+import { WallCaution } from './wall-caution';
 import { wallName } from './wall-name';
 
 /** Underside and tongue have no inside that a meter reaches from within. */
@@ -32,7 +32,7 @@ const likeliest = (overview: Overview, walls: readonly Wall[]): Wall | undefined
   const spot = water.leaks.find((l) => l.dryness.state !== 'dry')?.spots[0];
   const panel = [...water.panels].sort((a, b) => lastDay(b) - lastDay(a))[0];
   const at = spot ?? panel;
-  return walls.find((w) => w.face.id === at?.face && w.side === at.side) ?? walls[0];
+  return walls.find((w) => w.face.id === at?.face && w.side === at.side) ?? walls.find((w) => w.face.id === 'curb') ?? walls[0];
 };
 
 const lastDay = (panel: { readonly spots: readonly { readonly readings: readonly { readonly day: number }[] }[] }): number =>
@@ -56,6 +56,7 @@ export const MeterStart = ({ overview }: { readonly overview: Overview }) => {
         With which meter, on which wall?
       </PageTitle>
       {told && <MeterUsed overview={overview} told={told} tell={tell} />}
+      <WallCaution />
       <h2>Wall</h2>
       <ul className="rows">
         {walls.map(({ face, side }) => (
@@ -75,9 +76,11 @@ export const MeterStart = ({ overview }: { readonly overview: Overview }) => {
 const MeterUsed = ({ overview, told, tell }: { readonly overview: Overview; readonly told: Told; readonly tell: (told: Told) => void }) => {
   const settings = useSettings();
   const [live, setLive] = useState(false);
+  const [choosing, setChoosing] = useState(false);
   const kind = kindOf(told.scale);
   const temperature: Field | undefined = kind.fields['wood_temperature'];
   const material: Field | undefined = kind.fields['material'];
+  const behind = material?.type === 'choice' ? material.options.find((o) => o.id === told.material)?.word : undefined;
   const answers: Answers = told.wood_temperature === undefined ? {} : { wood_temperature: told.wood_temperature };
   const known = overview.rig.meters;
   const chosen = known.find((m) => m.name === told.meter && m.scale === told.scale);
@@ -109,18 +112,42 @@ const MeterUsed = ({ overview, told, tell }: { readonly overview: Overview; read
           </fieldset>
           <label className="ask">
             <span className="label">
-              Its name<small>, if there are two: their readings are never mixed</small>
+              Its name<small>, where there are two</small>
             </span>
             <input className="text-in" type="text" autoComplete="off" maxLength={60} value={told.meter} onChange={(e) => tell({ ...told, meter: e.currentTarget.value })} />
           </label>
         </>
       )}
-      {number && <NumberCells fields={[number]} answers={answers} live={undefined} preferences={settings} focus={() => setLive(true)} change={change} />}
-      {material?.type === 'choice' && (
-        <div className="ask">
-          <p className="label">{material.label}</p>
-          <ChoiceField field={material} chosen={told.material} choose={(option) => tell({ ...told, material: option === told.material ? undefined : option })} />
-        </div>
+      <div className="meter-facts">
+        {number && <NumberCells fields={[number]} answers={answers} live={undefined} preferences={settings} focus={() => setLive(true)} change={change} />}
+        {material?.type === 'choice' && (
+          <button type="button" className="cell" onClick={() => setChoosing(true)} aria-label={`${material.label}: ${behind ?? 'choose'}`}>
+            <b>{behind ?? 'Not told'}</b>
+            <span>{material.label}</span>
+          </button>
+        )}
+      </div>
+      {choosing && material?.type === 'choice' && (
+        <Over label={material.label} close={() => setChoosing(false)}>
+          <h2>{material.label}</h2>
+          <fieldset className="choices lines" aria-label={material.label}>
+            {material.options.map((o) => (
+              <button
+                key={o.id}
+                type="button"
+                className="press"
+                aria-pressed={o.id === told.material}
+                onClick={() => {
+                  tell({ ...told, material: o.id });
+                  setChoosing(false);
+                }}
+              >
+                <b>{o.word}</b>
+                {o.line}
+              </button>
+            ))}
+          </fieldset>
+        </Over>
       )}
       {live && number && (
         <Over label={number[1].label} close={() => setLive(false)}>

@@ -19,6 +19,7 @@ import { PlaceKeys } from './place-keys';
 import { PlaceList } from './place-list';
 import { answersOf, kindOf, leftOf, SCALE_WORD, type Series, type Surface, type Told, type ToRead } from './series';
 import { countWords, doingOf, ENOUGH_DRY, nextToRead } from './series-words';
+import { unbroken } from './unbroken';
 import { useSeries, useTold } from './use-series';
 import { dotsOf, STATE_WORD } from './wall-dots';
 import { notThere, placeWords, shortWords, snapped, stepM, tapesOf } from './wall-measure';
@@ -159,7 +160,7 @@ const Reading = ({ overview, face, side, told, again, leak, series, put, keep, u
       record={record}
       dock={
         <>
-          <Primary words={busy ? 'Keeping it' : doing.words} second={busy ? figure : doing.second} act={press} disabled={busy || doing.does === 'wait'} />
+          <Primary words={busy ? 'Keeping it' : doing.words} second={busy ? figure : unbroken(doing.second ?? '')} act={press} disabled={busy || doing.does === 'wait'} />
           {mode === 'place' ? (
             <Cell act={() => setMode('list')}>All places</Cell>
           ) : (
@@ -178,14 +179,20 @@ const Reading = ({ overview, face, side, told, again, leak, series, put, keep, u
           <PageTitle id={`meter ${face.id} ${side}`} title={`Meter: ${name}`}>
             {name}
           </PageTitle>
-          <p>
-            {last && judged && (
-              <b>
-                {last.text}: {STATE_WORD[judged.state]}.{' '}
-              </b>
-            )}
-            {countWords({ kept: series.kept, of: again.length, left: left.length, dryMissing: Math.max(0, ENOUGH_DRY - dryToday), wanted: wanted.length })}
-          </p>
+          {(wrong ?? (doubted ? doubt.sentence : undefined)) ? (
+            <p role="alert">
+              <b>{wrong ?? doubt?.sentence}</b>
+            </p>
+          ) : (
+            <p>
+              {last && judged && (
+                <b>
+                  {last.text}: {STATE_WORD[judged.state]}.{' '}
+                </b>
+              )}
+              {countWords({ kept: series.kept, of: again.length, left: left.length, dryMissing: Math.max(0, ENOUGH_DRY - dryToday), wanted: wanted.length })}
+            </p>
+          )}
         </div>
         <button type="button" className="press" onClick={() => setCloser(!closer)}>
           {closer ? 'Whole' : 'Closer'}
@@ -205,12 +212,6 @@ const Reading = ({ overview, face, side, told, again, leak, series, put, keep, u
           setCloser(true);
         }}
       />
-      {wrong && (
-        <p className="refusal" role="alert">
-          {wrong}
-        </p>
-      )}
-      {doubted && <p className="refusal">{doubt.sentence}</p>}
       {mode === 'keys' ? (
         <div className="low group">
           <div className="reading-row">
@@ -225,15 +226,26 @@ const Reading = ({ overview, face, side, told, again, leak, series, put, keep, u
               />
             )}
             <button type="button" className="cell" onClick={() => setMode('place')} aria-label={`Place: ${where ?? 'none yet'}. Choose it by steps or lengths`}>
-              <b>{series.point_m ? shortWords(series.point_m, tapes, settings) : 'Where?'}</b>
-              <span>{series.surface === 'dry' ? 'exactly …' : `surface ${series.surface}`}</span>
+              {series.point_m ? shortWords(series.point_m, tapes, settings).map((w, i) => <b key={tapes[i === 0 ? 0 : 1].label}>{w}</b>) : <b>Where?</b>}
+              {series.surface === 'dry' ? series.point_m ? null : <span>by lengths</span> : <span>surface {series.surface}</span>}
             </button>
           </div>
           <NumberKeys label="reading" press={type} />
         </div>
       ) : (
         <>
-          <PlaceKeys point={series.point_m} tapes={tapes} step={series.step} preferences={settings} setStep={(step) => put({ ...series, step })} move={move} place={at} />
+          <PlaceKeys
+            point={series.point_m}
+            tapes={tapes}
+            step={series.step}
+            preferences={settings}
+            setStep={(step) => put({ ...series, step })}
+            move={move}
+            place={(p) => {
+              at(p);
+              setCloser(true);
+            }}
+          />
           <SurfaceRow surface={series.surface} set={(surface) => put({ ...series, surface })} />
         </>
       )}

@@ -8,7 +8,7 @@ import { announce } from '../../shared/announce';
 import { nowText, today } from '../../shared/clock';
 import { Over } from '../../shared/dialog';
 import { PageTitle } from '../../shared/page-title';
-import { go, href, useRoute } from '../../shared/route';
+import { go, href, useRoute, withQuery } from '../../shared/route';
 import { byOf, useSettings } from '../../shared/settings';
 import { keepTrouble, reportTrouble } from '../../shared/trouble';
 import { Cell, Frame, Primary } from '../frame';
@@ -16,6 +16,7 @@ import { Ask, LiveKeys } from '../visit/ask';
 import { type Answers, changed, ready } from '../visit/form';
 import { NumberCells } from '../visit/number-cells';
 import { type PlaceChoice, placesFor } from './note-places';
+import { unbroken } from './unbroken';
 import { useDraft } from './use-series';
 import { leakOf } from './water-of';
 
@@ -52,6 +53,7 @@ const Form = ({ overview, kind }: { readonly overview: Overview; readonly kind: 
   const places = placesFor(overview, kind, leak, query['station'], settings);
   const cause: Field | undefined = kind.fields['cause'];
   const asked = cause?.type === 'choice' && cause.options.some((o) => o.id === query['cause']) ? query['cause'] : undefined;
+  const sought = leak?.other_causes.find((c) => c.cause === query['cause']);
   const draft = `${rig.id}/water-note/${kind.id}${asked === undefined ? '' : `/${asked}`}`;
   const [held, put] = useDraft<Held>(draft, readHeld({ answers: asked === undefined ? {} : { cause: asked }, place: places[0]?.key ?? '', ago: 0 }));
   const [live, setLive] = useState<string>();
@@ -120,29 +122,35 @@ const Form = ({ overview, kind }: { readonly overview: Overview; readonly kind: 
             act={() => void keep()}
             disabled={body === undefined || !place || busy}
           />
-          <Cell wide to={back}>
-            Not now
-          </Cell>
+          {kind.id === 'air-and-skin' && leak && sought ? (
+            <>
+              <Cell to={withQuery(href('rig', rig.id, 'water-note', 'other-cause'), { leak: leak.id, cause: sought.cause })}>Known otherwise</Cell>
+              <Cell to={back}>Not now</Cell>
+            </>
+          ) : (
+            <Cell wide to={back}>
+              Not now
+            </Cell>
+          )}
         </>
       }
     >
       <PageTitle id={`note ${kind.id}`} title={kind.title}>
         {kind.title}
       </PageTitle>
-      <p>{kind.meaning}</p>
+      <p>{sought?.how ?? kind.meaning}</p>
+      {sought && sought.because.text !== '' && <p>{sought.because.text}</p>}
       {doubted && <p className="refusal">{doubt.sentence}</p>}
-      {places.length > 1 && place && (
-        <div className="ask">
-          <p className="label">Where</p>
-          <button type="button" className="press folded wordy" onClick={() => setChoosing(true)} aria-label={`Where: ${place.words}. Change it`}>
-            <span>
-              <b>{place.words}</b>
-            </span>
-          </button>
-        </div>
-      )}
-      {byDay && <DayRow ago={held.ago} set={(ago) => put({ ...held, ago })} />}
       <div className="group">
+        {places.length > 1 && place && (
+          <div className="ask">
+            <p className="label">Where</p>
+            <button type="button" className="press done-row" onClick={() => setChoosing(true)} aria-label={`Where: ${place.words}. Change it`}>
+              <b>{unbroken(place.words)}</b>
+            </button>
+          </div>
+        )}
+        {byDay && <DayRow ago={held.ago} set={(ago) => put({ ...held, ago })} />}
         <Ask
           kind={kind}
           answers={held.answers}

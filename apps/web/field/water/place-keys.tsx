@@ -63,13 +63,14 @@ export const PlaceKeys = ({ point, tapes, step, preferences, setStep, move, plac
       <div className="lengths">
         {tapes.map((tape, i) => (
           <label key={tape.label}>
-            <span>{tape.label}</span>
+            <span>
+              {tape.label}, {tapeSymbol(preferences)}
+            </span>
             <input
               className="text-in"
               type="text"
               inputMode={preferences.system === 'us' ? 'text' : 'decimal'}
               autoComplete="off"
-              placeholder={tapeSymbol(preferences)}
               value={texts[i] ?? ''}
               onChange={(e) => put(i === 0 ? 0 : 1, e.currentTarget.value)}
             />

@@ -13,8 +13,8 @@ export type Running = {
   readonly minutes: number;
   /** [ms] */
   readonly started: number;
-  /** Nothing above it got wet. */
-  readonly kept_dry: boolean;
+  /** Whether what lies above stayed dry; undefined while nobody said. */
+  readonly kept_dry: boolean | undefined;
   readonly before: readonly Stood[];
   /** Its entry, once the result is in the logbook. */
   readonly entry?: EntryId;

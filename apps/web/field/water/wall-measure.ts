@@ -65,9 +65,11 @@ const words = (m: number, preferences: Preferences): string => show(millimetre(m
 export const placeWords = ([x, y]: FacePoint, [across, up]: Tapes, preferences: Preferences): string =>
   `${words(x - across.from_m, preferences)} ${across.label.toLowerCase()}, ${words(y - up.from_m, preferences)} ${up.label.toLowerCase()}`;
 
-/** The same for a narrow cell: `4 ft 0 in · 3 ft 0 in`. */
-export const shortWords = ([x, y]: FacePoint, [across, up]: Tapes, preferences: Preferences): string =>
-  `${words(x - across.from_m, preferences)} · ${words(y - up.from_m, preferences)}`;
+/** The same for a narrow cell, a line for each tape: `4 ft 0 in`, `3 ft 0 in up`. */
+export const shortWords = ([x, y]: FacePoint, [across, up]: Tapes, preferences: Preferences): readonly [string, string] => [
+  words(x - across.from_m, preferences),
+  `${words(y - up.from_m, preferences)}${/^(up|above)/i.test(up.label) ? ' up' : ''}`,
+];
 
 /** What stands in the two fields before anything is typed. */
 export const typedOf = ([x, y]: FacePoint, [across, up]: Tapes, preferences: Preferences): readonly [string, string] => {

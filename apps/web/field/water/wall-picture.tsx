@@ -61,7 +61,6 @@ export const WallPicture = ({ rig, face, side, dots, point, closer, step_m, tape
   }, [point]);
   const about = closer ? (point ?? last) : undefined;
   const view = viewOf({ w: drawing.width, h: drawing.height }, size, about && faceToSheet(frame, about));
-  const px = (n: number): number => n * view.m_per_px;
 
   const grid = useMemo(() => {
     if (step_m / view.m_per_px < CLEAR_PX) return '';
@@ -83,21 +82,25 @@ export const WallPicture = ({ rig, face, side, dots, point, closer, step_m, tape
   };
 
   const figures = view.m_per_px < FIGURES_BELOW;
+  const seen = ([x, y]: readonly [number, number]): readonly [number, number] => [(x - view.x) / view.m_per_px, (y - view.y) / view.m_per_px];
+  const here = at && seen(at);
   return (
     <div className="wall" ref={box}>
       {/* biome-ignore lint/a11y/useKeyWithClickEvents: arrow keys, typed lengths and the list choose the place as well */}
-      <svg viewBox={`${view.x} ${view.y} ${view.w} ${view.h}`} role="img" aria-label={`${drawing.title}, ${dots.length} places on it`} onClick={press}>
-        {drawing.primitives.map((p, i) => (
-          <Plain key={p.form === 'group' ? p.id : `${p.form}${i}`} p={p} theme={theme} />
-        ))}
-        {grid !== '' && <path className="grid" d={grid} />}
+      <svg viewBox={`0 0 ${size.w} ${size.h}`} role="img" aria-label={`${drawing.title}, ${dots.length} places on it`} onClick={press}>
+        <g transform={`scale(${1 / view.m_per_px}) translate(${-view.x} ${-view.y})`}>
+          {drawing.primitives.map((p, i) => (
+            <Plain key={p.form === 'group' ? p.id : `${p.form}${i}`} p={p} theme={theme} />
+          ))}
+          {grid !== '' && <path className="grid" d={grid} />}
+        </g>
         {dots.map((d) => (
-          <DotShape key={d.key} dot={d} at={faceToSheet(frame, d.point_m)} px={px} figures={figures} />
+          <DotShape key={d.key} dot={d} at={seen(faceToSheet(frame, d.point_m))} figures={figures} />
         ))}
-        {at && (
+        {here && (
           <g className="here">
-            <path d={`M0 ${at[1]}H${drawing.width}M${at[0]} 0V${drawing.height}`} />
-            <circle cx={at[0]} cy={at[1]} r={px(9)} />
+            <path d={`M0 ${here[1]}H${size.w}M${here[0]} 0V${size.h}`} />
+            <circle cx={here[0]} cy={here[1]} r={9} />
           </g>
         )}
       </svg>
@@ -120,36 +123,18 @@ const Plain = ({ p, theme }: { readonly p: Primitive; readonly theme: 'field' | 
   );
 
 /** Wet is a filled drop, damp an empty one, a dry place to compare with a square, what is to be read a dotted ring: told by shape, never by colour. */
-const DotShape = ({
-  dot,
-  at: [x, y],
-  px,
-  figures,
-}: {
-  readonly dot: Dot;
-  readonly at: readonly [number, number];
-  readonly px: (n: number) => number;
-  readonly figures: boolean;
-}) => {
-  const r = px(dot.form === 'earlier' ? 4 : 7);
-  const shape =
-    dot.form === 'wet' || dot.form === 'damp' ? (
-      <path
-        d={`M${x} ${y - r * 1.7}C${x + r * 0.5} ${y - r * 0.9} ${x + r} ${y - r * 0.4} ${x + r} ${y + r * 0.1}A${r} ${r} 0 1 1 ${x - r} ${y + r * 0.1}C${x - r} ${y - r * 0.4} ${x - r * 0.5} ${y - r * 0.9} ${x} ${y - r * 1.7}Z`}
-      />
-    ) : dot.form === 'reference' ? (
-      <path d={`M${x - r} ${y - r}h${2 * r}v${2 * r}h${-2 * r}Z`} />
-    ) : (
-      <circle cx={x} cy={y} r={r} />
-    );
+const DotShape = ({ dot, at: [x, y], figures }: { readonly dot: Dot; readonly at: readonly [number, number]; readonly figures: boolean }) => {
+  const r = dot.form === 'earlier' ? 4 : 7;
   return (
-    <g className={`dot ${dot.form}`}>
-      {shape}
+    <g className={`dot ${dot.form}`} transform={`translate(${x} ${y})${figures ? '' : ' scale(0.7)'}`}>
+      {dot.form === 'wet' || dot.form === 'damp' ? <path d={DROP} /> : dot.form === 'reference' ? <path d={`M${-r} ${-r}H${r}V${r}H${-r}Z`} /> : <circle r={r} />}
       {figures && dot.text !== '' && (
-        <text x={x + r + px(4)} y={y + px(6)} fontSize={px(18)}>
+        <text x={r + 5} y={6}>
           {dot.text}
         </text>
       )}
     </g>
   );
 };
+
+const DROP = 'M0 -12C3.5 -6 7 -3 7 1A7 7 0 1 1 -7 1C-7 -3 -3.5 -6 0 -12Z';

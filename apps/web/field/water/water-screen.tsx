@@ -10,6 +10,8 @@ import { againHref, LeakPart, stationName } from './leak-part';
 import { causeWord, dueOf, isDue, notRuledOut, stageOf, stageWord } from './leak-words';
 import { useRunning } from './running-test';
 import { ENOUGH_DRY } from './series-words';
+import { unbroken } from './unbroken';
+import { WallCaution } from './wall-caution';
 import { againOf } from './water-of';
 
 /** The order in which leaks are told: what still comes in first, what is dry again last. */
@@ -42,8 +44,10 @@ export const WaterScreen = ({ overview }: { readonly overview: Overview }) => {
           ) : (
             <NextStep overview={overview} leak={first} />
           )}
-          {first ? <Cell to={meter}>Meter a wall</Cell> : <Cell to={href('rig', rig.id)}>Not now</Cell>}
-          <Cell to={withQuery(href('rig', rig.id, 'water-note'), first ? { leak: first.id } : {})}>Write down …</Cell>
+          {first && <Cell to={meter}>Meter a wall</Cell>}
+          <Cell wide={first === undefined} to={withQuery(href('rig', rig.id, 'water-note'), first ? { leak: first.id } : {})}>
+            Write down …
+          </Cell>
         </>
       }
     >
@@ -66,7 +70,7 @@ export const WaterScreen = ({ overview }: { readonly overview: Overview }) => {
         <NoLeak overview={overview} water={water} />
       )}
       <Walls overview={overview} water={water} />
-      <Caution />
+      {first && <WallCaution />}
     </Frame>
   );
 };
@@ -94,7 +98,7 @@ const NextStep = ({ overview, leak }: { readonly overview: Overview; readonly le
       return leak.next_test ? (
         <Primary
           words={`Test ${lowerFirst(stationName(overview, leak.next_test.station))}`}
-          second={`${leak.next_test.how === 'hose' ? 'with the hose' : 'with soap'}, about ${leak.next_test.minutes} min`}
+          second={`${leak.next_test.how === 'hose' ? 'with the hose' : 'with soap'}, about ${leak.next_test.minutes} min with setting up`}
           to={href('rig', rig.id, 'water-test', leak.id)}
         />
       ) : stage === 'reopened' && again ? (
@@ -164,7 +168,7 @@ const NoLeak = ({ overview, water }: { readonly overview: Overview; readonly wat
           {why
             .flatMap((n) => n.because)
             .map((b) => (
-              <p key={b.text}>{b.text}</p>
+              <p key={b.text}>{unbroken(b.text)}</p>
             ))}
           {!reason && !unknown && <p>Nothing that was metered stands out from its surroundings.</p>}
         </div>
@@ -203,14 +207,3 @@ const Walls = ({ overview, water }: { readonly overview: Overview; readonly wate
     </section>
   );
 };
-
-/** Where the hand is about to go: behind walls run wires and gas, and wet material grows mould. */
-const Caution = () => (
-  <details className="caution-box">
-    <summary>Before you probe or open a wall</summary>
-    <p>
-      Wires and gas lines run in walls: shore power, generator, inverter and battery off, gas shut at the cylinder, short pins only. What stayed wet for days may hold mould:
-      gloves, eye cover and a mask, and hand it over where somebody is sensitive or it is large. Stay off a wet roof. The rig’s manual, local rules and licensed trades come first.
-    </p>
-  </details>
-);
