@@ -11,6 +11,7 @@ import { blankRig } from '../src/rig';
 import { dayOf } from '../src/units';
 import { entryRanking } from './entry-ranking';
 import { LONG_RIG, longLogbook } from './long-logbook';
+import { mapGrid } from './map-grid';
 import { ms, type Row } from './table';
 import { interleaved, summary, type Timing } from './timing';
 
@@ -112,5 +113,5 @@ const verifyFile = (): readonly Row[] => {
 
 export const inNode = (): readonly Row[] => {
   const lines = longLogbook(5000);
-  return [wholeLogbook(lines), oneMore(lines), ...entryRanking(), ...verifyFile()];
+  return [wholeLogbook(lines), oneMore(lines), mapGrid(), ...entryRanking(), ...verifyFile()];
 };

@@ -1,7 +1,7 @@
 import { box, type Field, faceOf, type Rig } from '../../rig';
 import { nextPlaces, type Variogram } from '../../science';
 import type { FaceId, FacePoint } from '../../terms';
-import { isOpen } from './field-part';
+import { openIn } from './field-part';
 import type { MapReading } from './field-readings';
 import type { FieldPart, NextPlace } from './field-types';
 import type { Scale } from './water-types';
@@ -12,6 +12,8 @@ const HOW_MANY = 3;
 const LATTICE_M = 0.1524;
 /** A meter keeps this clear of studs, edges and openings. [m] */
 const CLEAR_M = 0.05;
+/** Nearer than a hand’s width to a reading is the same place, not a new one. [m] */
+const ANOTHER_M = 0.12;
 /** Openings farther than this do not help to find a place. [m] */
 const NEAR_OPENING_M = 0.6;
 /** No more lattice points than this are weighed against each other. */
@@ -74,8 +76,8 @@ const lattice = (field: Field, scale: Scale, near: readonly MapReading[], v: Var
     const first = (from + to) / 2 - ((n - 1) / 2) * step;
     return Array.from({ length: n }, (_, i) => first + i * step);
   };
-  const clear = ([x, y]: FacePoint): boolean =>
-    [-CLEAR_M, CLEAR_M].every((dx) => [-CLEAR_M, CLEAR_M].every((dy) => isOpen([x + dx, y + dy], field, scale))) && isOpen([x, y], field, scale);
+  const isOpen = openIn(field, scale);
+  const clear = ([x, y]: FacePoint): boolean => isOpen([x, y]) && [-CLEAR_M, CLEAR_M].every((dx) => [-CLEAR_M, CLEAR_M].every((dy) => isOpen([x + dx, y + dy])));
   return along(y0, y1)
     .flatMap((y) => along(x0, x1).map((x): FacePoint => [x, y]))
     .filter(clear);
@@ -100,8 +102,7 @@ export const nextReadings = (
     if (chosen.length >= HOW_MANY) break;
     const read = readings.map((r) => ({ ...xy(r.point_m), value: r.value }));
     const may = lattice(part.field, scale, readings, part.variogram);
-    // A place that was read is no new place.
-    const fresh = may.filter(([x, y]) => read.every((r) => Math.hypot(r.x - x, r.y - y) >= CLEAR_M));
+    const fresh = may.filter(([x, y]) => read.every((r) => Math.hypot(r.x - x, r.y - y) >= ANOTHER_M));
     const found = nextPlaces(read, part.variogram, fresh.map(xy), may.map(xy), HOW_MANY - chosen.length);
     if (!found.ok) continue;
     for (const { candidate } of found.value) {

@@ -1,4 +1,4 @@
-import { type Field, pointInside } from '../../rig';
+import { type Box, box, type Field, pointInside } from '../../rig';
 import { chanceAbove, inverseDistance, kriging, leaveOneOut, type Sample, type Variogram } from '../../science';
 import type { FacePoint } from '../../terms';
 import { likenessWith, REACH } from './field-likeness';
@@ -11,7 +11,7 @@ import type { Scale } from './water-types';
 /** Fewer places than this draw dots only, whatever they read. */
 export const ENOUGH_PLACES = 8;
 /** Nodes along the longer side of what is drawn, and the finest step: two inches tell more than any meter. */
-const MOST_NODES = 90;
+const MOST_NODES = 80;
 const FINEST_M = 0.0254;
 const POWER = 2;
 
@@ -36,40 +36,43 @@ const byInverseDistance: Guesser = (samples, points) => {
 
 const sampleOf = (r: MapReading): Sample => ({ x: r.point_m[0], y: r.point_m[1], value: r.value });
 
-/** Distance in ranges. */
-const far = (v: Variogram, a: FacePoint, s: Sample): number => {
-  const level = v.anisotropy?.ratio ?? 1;
-  return Math.hypot(((a[0] - s.x) * level) / v.range, (a[1] - s.y) / v.range);
-};
-
 /** Guesses where some reading is near enough and in sight; places that see the same readings are worked together. */
-const guesses = (guess: Guesser, samples: readonly Sample[], field: Field, variogram: Variogram, points: readonly FacePoint[]): readonly Guess[] => {
+const guesses = (guess: Guesser, samples: readonly Sample[], field: Field, v: Variogram, points: readonly FacePoint[]): readonly Guess[] => {
   const between = barriers(field);
+  const across = (v.anisotropy?.ratio ?? 1) / v.range;
   const out: Guess[] = points.map(() => undefined);
-  const groups = new Map<string, { readonly samples: readonly Sample[]; readonly at: number[] }>();
-  for (const [i, p] of points.entries()) {
-    const seen = between.length === 0 ? samples : samples.filter((s) => sees(p, [s.x, s.y], between));
-    if (!seen.some((s) => far(variogram, p, s) <= REACH)) continue;
-    const key = between.length === 0 ? '' : seen.map((s) => `${s.x},${s.y}`).join(' ');
+  const groups = new Map<string, number[]>();
+  for (const [i, [x, y]] of points.entries()) {
+    let key = '';
+    let reached = false;
+    for (const s of samples) {
+      const seen = sees(x, y, s.x, s.y, between);
+      key += seen ? '1' : '0';
+      reached ||= seen && Math.hypot((x - s.x) * across, (y - s.y) / v.range) <= REACH;
+    }
+    if (!reached) continue;
     const group = groups.get(key);
-    if (group) group.at.push(i);
-    else groups.set(key, { samples: seen, at: [i] });
+    if (group) group.push(i);
+    else groups.set(key, [i]);
   }
-  for (const group of groups.values()) {
+  for (const [key, at] of groups) {
     const made = guess(
-      group.samples,
-      group.at.map((i) => points[i] as FacePoint),
+      samples.filter((_, k) => key[k] === '1'),
+      at.map((i) => points[i] as FacePoint),
     );
-    for (const [k, i] of group.at.entries()) out[i] = made[k];
+    for (const [k, i] of at.entries()) out[i] = made[k];
   }
   return out;
 };
 
-const inAny = (p: FacePoint, outlines: readonly (readonly FacePoint[])[]): boolean => outlines.some((o) => pointInside(p, o, 0));
+type Area = { readonly outline: readonly FacePoint[]; readonly box: Box };
 
-/** Whether a map may say something at a point of a field. */
-export const isOpen = (p: FacePoint, field: Field, scale: Scale): boolean =>
-  pointInside(p, field.outline_m, 1e-6) && !inAny(p, field.holes_m) && !(scale === 'pinless' && inAny(p, field.masked_m));
+/** Whether a map may say something at a point of a field: inside it, outside its holes, and not over a tube for a pinless meter. */
+export const openIn = (field: Field, scale: Scale): ((p: FacePoint) => boolean) => {
+  const closed = [...field.holes_m, ...(scale === 'pinless' ? field.masked_m : [])].map((outline): Area => ({ outline, box: box({ form: 'poly', points_m: outline }) }));
+  return (p) =>
+    pointInside(p, field.outline_m, 1e-6) && !closed.some(({ outline, box: b }) => p[0] >= b.x0 && p[0] <= b.x1 && p[1] >= b.y0 && p[1] <= b.y1 && pointInside(p, outline, 0));
+};
 
 type Nodes = Pick<FieldGrid, 'x0_m' | 'y0_m' | 'step_m' | 'columns' | 'rows'> & { readonly points: readonly FacePoint[] };
 
@@ -101,7 +104,8 @@ const nodesOf = (field: Field, samples: readonly Sample[], v: Variogram): Nodes 
 
 const gridOf = (guess: Guesser, samples: readonly Sample[], field: Field, scale: Scale, v: Variogram, threshold: number, plain: boolean): FieldGrid => {
   const { points, ...layout } = nodesOf(field, samples, v);
-  const open = points.flatMap((p, k) => (isOpen(p, field, scale) ? [k] : []));
+  const isOpen = openIn(field, scale);
+  const open = points.flatMap((p, k) => (isOpen(p) ? [k] : []));
   const made = guesses(
     guess,
     samples,

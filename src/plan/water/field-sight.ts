@@ -1,5 +1,4 @@
 import type { Field } from '../../rig';
-import type { FacePoint } from '../../terms';
 
 type Box = { readonly x0: number; readonly y0: number; readonly x1: number; readonly y1: number };
 
@@ -16,24 +15,33 @@ export const barriers = (field: Field): readonly Box[] =>
     })
     .filter((b) => Math.min(b.x1 - b.x0, b.y1 - b.y0) >= PARTS_M - 1e-9);
 
-/** Whether the straight way from one point to another crosses the inside of a box. */
-const crosses = ([ax, ay]: FacePoint, [bx, by]: FacePoint, box: Box): boolean => {
+/** Whether the straight way from one point to another crosses the inside of a box. Run for every node and reading, so that it makes nothing. */
+const crosses = (ax: number, ay: number, bx: number, by: number, box: Box): boolean => {
+  const dx = bx - ax;
+  const dy = by - ay;
   let from = 0;
   let to = 1;
-  for (const [start, by_, low, high] of [
-    [ax, bx - ax, box.x0, box.x1],
-    [ay, by - ay, box.y0, box.y1],
-  ] as const) {
-    if (by_ === 0) {
-      if (start <= low || start >= high) return false;
-      continue;
-    }
-    const [near, far] = by_ > 0 ? [(low - start) / by_, (high - start) / by_] : [(high - start) / by_, (low - start) / by_];
-    from = Math.max(from, near);
-    to = Math.min(to, far);
+  if (dx === 0) {
+    if (ax <= box.x0 || ax >= box.x1) return false;
+  } else {
+    const a = (box.x0 - ax) / dx;
+    const b = (box.x1 - ax) / dx;
+    from = Math.max(from, Math.min(a, b));
+    to = Math.min(to, Math.max(a, b));
+  }
+  if (dy === 0) {
+    if (ay <= box.y0 || ay >= box.y1) return false;
+  } else {
+    const a = (box.y0 - ay) / dy;
+    const b = (box.y1 - ay) / dy;
+    from = Math.max(from, Math.min(a, b));
+    to = Math.min(to, Math.max(a, b));
   }
   return to - from > 1e-9;
 };
 
 /** Whether a reading speaks for a place: nothing that parts them lies on the straight way. */
-export const sees = (a: FacePoint, b: FacePoint, between: readonly Box[]): boolean => !between.some((box) => crosses(a, b, box));
+export const sees = (ax: number, ay: number, bx: number, by: number, between: readonly Box[]): boolean => {
+  for (const box of between) if (crosses(ax, ay, bx, by, box)) return false;
+  return true;
+};
