@@ -34,7 +34,7 @@ const raisedFor = (judged: WaterJudged, why: SpotState, title: string, then: str
           title,
           urgency: 'watch',
           who: 'yourself',
-          because: [...open.because.slice(-3), { text: then, entries: [first.entry.id], source: why === 'weather' ? DRY_REFERENCE : DEW_POINT }],
+          because: [...open.because, { text: then, entries: [first.entry.id], source: why === 'weather' ? DRY_REFERENCE : DEW_POINT }],
           remedies: [],
           cautions: [],
         },
@@ -45,7 +45,7 @@ const raisedFor = (judged: WaterJudged, why: SpotState, title: string, then: str
       const that = weighed.filter((x) => x.w.reading.day === day);
       const showing = that.filter((x) => x.w.state === why);
       const [one] = showing;
-      if (one) open = { seen: [...(open?.seen ?? []), ...showing.map((x) => x.standing)], because: one.w.because };
+      if (one) open = { seen: [...(open?.seen ?? []), ...showing.map((x) => x.standing)], because: one.w.beside };
       else close(that[0]?.standing);
     }
     close(undefined);

@@ -1,7 +1,7 @@
 import type { Standing } from '../../logbook';
 import type { Because } from '../finding';
 import { MOST_SUSPECTS } from '../suspects';
-import { nextDue } from '../water/due';
+import { dueOf } from '../water/due';
 import type { LeakTrace } from '../water/leak';
 import { isStructural, summary, worstOf } from '../water/leak-words';
 import { LEAK_PATHS, LEAK_STOPPED } from '../water/sources';
@@ -9,7 +9,7 @@ import { defineWaterRule, type Raised } from '../water/water-rule';
 import { REPAIRS } from './repairs';
 
 const stepsOf = ({ leak }: LeakTrace, name: (id: string) => string): readonly string[] | undefined => {
-  if (leak.stop.state === 'repaired') return leak.due.filter((d) => d.done === undefined).map((d) => d.words);
+  if (leak.stop.state === 'repaired') return dueOf(leak.due, 'stop').map((d) => d.words);
   if (leak.confirmed !== undefined)
     return [`Close ${name(leak.confirmed)}: a water test let water in there.`, 'Then hose it again, and meter after 24 to 48 hours and after the next two rains.'];
   const test = leak.next_test;
@@ -36,10 +36,10 @@ const raise = (trace: LeakTrace, name: (id: string) => string): readonly Raised[
     ...leak.stop.because,
   ];
   const care = repairs.at(-1);
-  const next = nextDue(leak.due);
-  const steps = stepsOf(trace, name);
+  const next = dueOf(leak.due, 'stop')[0];
   // Dry twice, a week apart, and nobody mended anything: whatever it was, it is not coming in.
   const closed = stop.by ? { by: stop.by, life: 'proved' as const, ...(care ? { care } : {}) } : !care && dryBy ? { by: dryBy, life: 'seen-sound' as const } : undefined;
+  const steps = stepsOf(trace, name);
   return [
     {
       place: leak.place,
@@ -57,7 +57,7 @@ const raise = (trace: LeakTrace, name: (id: string) => string): readonly Raised[
         cautions: ['ladder', 'mould', 'mains'],
         suspects: (leak.confirmed !== undefined ? [leak.confirmed] : leak.candidates.map((c) => c.station)).slice(0, MOST_SUSPECTS),
         leak: leak.id,
-        ...(steps && steps.length > 0 ? { steps } : {}),
+        ...(!closed && steps && steps.length > 0 ? { steps } : {}),
         ...(next && care
           ? {
               proof: {

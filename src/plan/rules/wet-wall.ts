@@ -1,12 +1,12 @@
 import type { Urgency, Who } from '../../terms';
 import type { CivilDay } from '../../units';
 import { suspectsAt } from '../suspects';
-import { nextDue } from '../water/due';
+import { dueOf } from '../water/due';
 import type { LeakTrace } from '../water/leak';
 import { isBondedWall, standsOut } from '../water/leak';
-import { isStructural, worstOf } from '../water/leak-words';
+import { isStructural, wettest, worstOf } from '../water/leak-words';
 import { TREND_DRY } from '../water/sources';
-import { drySince, trendPoints } from '../water/trend';
+import { drySince } from '../water/trend';
 import type { WaterJudged } from '../water/water';
 import { defineWaterRule, type Raised } from '../water/water-rule';
 import type { Weighed } from '../water/yardsticks';
@@ -31,7 +31,7 @@ const howOf = ({ leak, stop, explained }: LeakTrace, worst: Weighed | undefined,
   const structural = isStructural(worst);
   const band = worst?.yardsticks.bands?.trade;
   if (leak.stop.state === 'stopped' || leak.stop.state === 'repaired') {
-    const due = nextDue(leak.due);
+    const due = dueOf(leak.due, 'dryness')[0];
     const urgency: Urgency = structural || bonded || (due !== undefined && on >= due.from) ? 'this-season' : 'watch';
     return { urgency, who: structural || (bonded && stop.state === 'stopped') ? 'professional' : 'yourself', remedies: structural ? ['soft-structure'] : [] };
   }
@@ -41,13 +41,19 @@ const howOf = ({ leak, stop, explained }: LeakTrace, worst: Weighed | undefined,
   return { urgency: band === 'note' || band === 'none' ? (explained ? 'watch' : 'this-season') : 'before-rain', who: structural ? 'professional' : 'yourself', remedies };
 };
 
+/** How urgent one reading was by itself: what a decision was made about. */
+const urgencyAt = (w: Weighed | undefined): Urgency => {
+  const band = w?.yardsticks.bands?.trade;
+  return band === undefined ? 'before-rain' : band === 'none' ? 'watch' : band === 'note' ? 'this-season' : 'before-rain';
+};
+
 const ofLeak = (trace: LeakTrace, { rig, on }: WaterJudged): readonly Raised[] => {
   if (!trace.metered) return [];
   const { leak, dryBy } = trace;
   const worst = worstOf(trace);
   const bonded = isBondedWall(rig, leak.spots);
   const how = howOf(trace, worst, on, bonded);
-  const next = nextDue(leak.due);
+  const next = dueOf(leak.due, 'dryness')[0];
   const drying = leak.stop.state === 'stopped' || leak.stop.state === 'repaired';
   const care = trace.repairs.at(-1);
   const seen = trace.wet.filter((s) => trace.weighed.has(s.entry.id));
@@ -55,17 +61,18 @@ const ofLeak = (trace: LeakTrace, { rig, on }: WaterJudged): readonly Raised[] =
     {
       place: leak.place,
       seen,
+      urgencies: seen.map((s) => urgencyAt(trace.weighed.get(s.entry.id))),
       since: leak.since,
       ...(dryBy ? { closed: { by: dryBy, life: care ? ('proved' as const) : ('seen-sound' as const), ...(care ? { care } : {}) } } : {}),
       verdict: {
         key: '',
-        title: titleOf(worst),
+        title: titleOf(dryBy ? wettest(seen.flatMap((s) => trace.weighed.get(s.entry.id) ?? [])) : worst),
         ...how,
         because: [...(worst?.because ?? []), ...leak.dryness.because, ...(trace.explained ? [trace.explained.because] : [])],
         cautions: ['mould', 'mains'],
         suspects: how.remedies.length > 0 && !trace.explained ? suspectsAt(leak.place, rig) : [],
         leak: leak.id,
-        ...(next && drying ? { due: next.from, steps: leak.due.filter((d) => d.done === undefined).map((d) => d.words) } : {}),
+        ...(next && drying ? { due: next.from, steps: dueOf(leak.due, 'dryness').map((d) => d.words) } : {}),
       },
     },
   ];
@@ -82,8 +89,7 @@ const ofDamp = ({ places, traces, record, rig }: WaterJudged): readonly Raised[]
     const [first, last] = [seen[0], damp.at(-1)];
     if (!first || !last) return [];
     const now = m.weighed.findLast((w) => w.state !== 'not-known');
-    const points = trendPoints(m.weighed);
-    const dry = drySince(points, last.reading.scale);
+    const dry = drySince(m.weighed);
     const sound = now !== undefined && !standsOut(now) ? now : undefined;
     const by = standings.get(dry?.entry ?? sound?.reading.entry ?? '');
     return [

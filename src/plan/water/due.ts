@@ -77,5 +77,7 @@ export const dueAfter = (courses: readonly Course[], repair: Standing | undefine
   return due;
 };
 
-/** What comes next of it. */
-export const nextDue = (due: readonly Due[]): Due | undefined => due.filter((d) => d.done === undefined).toSorted((a, b) => a.from - b.from)[0];
+/** What is still to be shown of the two questions: that it holds, and that the wall is dry. */
+const OF: Readonly<Record<'stop' | 'dryness', readonly Due['what'][]>> = { stop: ['meter-again', 'after-rain'], dryness: ['second-dry', 'next-round'] };
+
+export const dueOf = (due: readonly Due[], question: keyof typeof OF): readonly Due[] => due.filter((d) => d.done === undefined && OF[question].includes(d.what));

@@ -85,6 +85,13 @@ const slowDrying = (first: Standing): Because => ({
   worksheet: { id: 'drying-time', inputs: { thickness_mm: BOARD * 1000, open_faces: 'one', edge_way_m: EDGE_WAY } },
 });
 
+/** Where a water test let it in, and that it was repaired since. */
+const cameInWords = (rig: Rig, station: StationId, test: Standing, repair: Standing | undefined): string => {
+  const name = rig.stations.find((s) => s.id === station)?.name ?? station;
+  const mended = repair && byWhen(repair, test) > 0 ? ` Repaired on ${showDay(repair.day)}.` : '';
+  return `Water ${mended === '' ? 'comes' : 'came'} in at ${name}: a water test let it in there on ${showDay(test.day)}.${mended}`;
+};
+
 const COURSES: readonly TrendWord[] = ['wetting', 'drying', 'watch', 'too-few', 'dry'];
 
 /** The course of the wettest place of each kind, and how many more are alike: a grid of sixty places is not sixty sentences. */
@@ -154,7 +161,7 @@ export const leakOf = (
   const rains = known.rains.filter((s) => byWhen(s, first) > 0);
   const stop = stopOf(courses, repairs, rains, tests, proofs, repaired);
   // What came in again after a repair is looked for anew: the repaired seal is younger, and there may be another.
-  const [back] = stop.state === 'reopened' ? stop.again.slice(-1) : [];
+  const back = stop.again.at(-1);
   const ranking = back ? rank(wet, dry, back.day) : ranked;
   const dryBy = dryAt(courses);
   const since = repairs.at(-1);
@@ -195,7 +202,7 @@ export const leakOf = (
     unknown_source: explained ? 0 : ranking.unknown_source,
     ...(ranking.assumes === undefined || explained ? {} : { assumes: ranking.assumes }),
     clues: ranking.clues,
-    sentence: explained ? explained.because.text : ranking.sentence,
+    sentence: explained ? explained.because.text : confirmed !== undefined && confirming ? cameInWords(rig, confirmed, confirming, repairs.at(-1)) : ranking.sentence,
     ...(ranking.apart === undefined || explained ? {} : { apart: ranking.apart }),
     ...(ranking.next_test === undefined || explained || confirmed !== undefined ? {} : { next_test: ranking.next_test }),
     ...(confirmed === undefined ? {} : { confirmed }),

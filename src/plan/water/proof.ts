@@ -7,7 +7,7 @@ import type { Because } from '../finding';
 import { byWhen } from '../order';
 import { pointsOn, SCALES } from './scales';
 import { LEAK_STOPPED } from './sources';
-import { drySince, excessOf, trendPoints } from './trend';
+import { drySince, excessOf } from './trend';
 import type { Scale, StopState } from './water-types';
 import type { Weighed } from './yardsticks';
 
@@ -55,7 +55,7 @@ const eventsOf = (
     ...proofs.map((s): Event => ({ what: 'proof', s })),
   ].toSorted((a, b) => byWhen(a.s, b.s));
 
-type Walk = { state: StopState; because: Because; by: Standing | undefined; again: Standing[]; rains: Standing[]; held: Set<string>; lowest: Map<string, number> };
+type Walk = { state: StopState; because: readonly Because[]; by: Standing | undefined; again: Standing[]; rains: Standing[]; held: Set<string>; lowest: Map<string, number> };
 
 const line = (text: string, ...entries: readonly Standing[]): Because => ({ text, entries: [...new Set(entries.map((s) => s.entry.id))], source: LEAK_STOPPED });
 
@@ -75,13 +75,13 @@ export const stopOf = (
   proofs: readonly Standing[],
   repaired: ReadonlySet<StationId>,
 ): Stop => {
-  const walk: Walk = { state: 'open', because: line(''), by: undefined, again: [], rains: [], held: new Set(), lowest: new Map() };
+  const walk: Walk = { state: 'open', because: [], by: undefined, again: [], rains: [], held: new Set(), lowest: new Map() };
   const measured = courses.filter((c) => c.weighed.some(({ weighed }) => excessOf(weighed) !== undefined));
   for (const event of eventsOf(courses, repairs, rains, tests, proofs)) step(walk, event, measured, repaired);
   if (walk.state === 'open') return { state: 'open', because: [], again: [], rains: [] };
   return {
     state: walk.state,
-    because: [walk.because],
+    because: walk.because,
     ...(walk.by && walk.state === 'stopped' ? { by: walk.by, closed: walk.by.day } : {}),
     again: walk.again,
     rains: walk.rains,
@@ -96,7 +96,12 @@ const step = (walk: Walk, event: Event, measured: readonly Course[], repaired: R
       by: s,
       rains: [],
       held: new Set<string>(),
-      because: line(`Repaired on ${showDay(s.day)}; two real rains without a rise, or the hose again, show whether it holds.`, s),
+      because: [
+        line(
+          `Repaired on ${showDay(s.day)}; ${measured.length > 0 ? 'two real rains without a rise, or the hose again, show' : 'with no dry place read beside it only the hose again can show'} whether it holds.`,
+          s,
+        ),
+      ],
     });
     return;
   }
@@ -116,18 +121,18 @@ const step = (walk: Walk, event: Event, measured: readonly Course[], repaired: R
   }
   const { result, how } = s.body as BodyOf<(typeof waterTest)['fields']>;
   const station = 'station' in s.place ? s.place.station : undefined;
-  if (result === 'came-in') reopen(walk, s, line(`The hose let water in again on ${showDay(s.day)}.`, s));
+  if (result === 'came-in') reopen(walk, s, line(`A water test let water in on ${showDay(s.day)}.`, s));
   else if (how === 'hose' && result === 'stayed-dry' && station !== undefined && repaired.has(station))
     stop(walk, s, line(`The hose was held to it again on ${showDay(s.day)}, and it stayed dry.`, s));
 };
 
 const stop = (walk: Walk, s: Standing, because: Because): void => {
-  if (walk.state !== 'stopped') Object.assign(walk, { state: 'stopped', by: s, because });
+  if (walk.state !== 'stopped') Object.assign(walk, { state: 'stopped', by: s, because: [because] });
 };
 
 const reopen = (walk: Walk, s: Standing, because: Because): void => {
   walk.again.push(s);
-  Object.assign(walk, { state: 'reopened', by: s, because, held: new Set<string>() });
+  Object.assign(walk, { state: 'reopened', by: s, because: walk.state === 'reopened' ? [...walk.because, because] : [because], held: new Set<string>() });
 };
 
 const read = (walk: Walk, { s, course, weighed }: Extract<Event, { readonly what: 'reading' }>, measured: readonly Course[]): void => {
@@ -165,8 +170,8 @@ const read = (walk: Walk, { s, course, weighed }: Extract<Event, { readonly what
 /** The reading with which every metered place had been dry twice, a week apart; undefined while one of them is not, or no longer is. */
 export const dryAt = (courses: readonly Course[]): Standing | undefined => {
   let last: Standing | undefined;
-  for (const { weighed, scale } of courses) {
-    const shown = drySince(trendPoints(weighed.map((w) => w.weighed)), scale);
+  for (const { weighed } of courses) {
+    const shown = drySince(weighed.map((w) => w.weighed));
     const standing = weighed.find((w) => w.standing.entry.id === shown?.entry)?.standing;
     if (!standing) return undefined;
     if (!last || byWhen(standing, last) > 0) last = standing;
@@ -174,10 +179,6 @@ export const dryAt = (courses: readonly Course[]): Standing | undefined => {
   return last;
 };
 
-/** Whether every metered place was dry twice a week apart at some time before, and one has risen since. */
+/** Whether every metered place was dry twice, a week apart, at some time before. */
 export const wasDry = (courses: readonly Course[]): boolean =>
-  courses.length > 0 &&
-  courses.every(({ weighed, scale }) => {
-    const points = trendPoints(weighed.map((w) => w.weighed));
-    return points.some((_, i) => drySince(points.slice(0, i + 1), scale) !== undefined);
-  });
+  courses.length > 0 && courses.every(({ weighed }) => weighed.some((_, i) => drySince(weighed.slice(0, i + 1).map((w) => w.weighed)) !== undefined));

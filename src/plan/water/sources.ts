@@ -16,5 +16,4 @@ export const LEAK_STOPPED = ours('a leak counts as stopped after two real rains,
 export const LEAK_PATHS = sourceOf('MOISTLK');
 export const RULED_OUT_FIRST = sourceOf('MOISTLK', 'condensation, plumbing, air conditioner and weep holes are ruled out before a leak is named');
 export const BONDED_DRYING = ours('a bonded wall dries only through its edges, and the time grows with the square of the way: it does not dry by itself in a season');
-export const NEAR_TOGETHER = ours('wet places within arm’s reach on one wall, or with common ways in, are one question');
 export const PRACTICE = COMMON_PRACTICE;

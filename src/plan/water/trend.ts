@@ -36,15 +36,28 @@ export const trendPoints = (weighed: readonly Weighed[]): readonly TrendPoint[] 
   return [...byDay].sort(([a], [b]) => a - b).map(([day, all]) => ({ day, excess: median(all.map((p) => p.excess)), entry: all.at(-1)?.entry ?? '' }));
 };
 
-/** The point at which two dry readings in a row, a week apart, had been taken; undefined while that is not so, or no longer so. */
-export const drySince = (points: readonly TrendPoint[], scale: Scale): TrendPoint | undefined => {
-  const limit = SCALES[scale].dry + SAME;
-  let first: TrendPoint | undefined;
-  let shown: TrendPoint | undefined;
-  for (const p of points) {
-    if (p.excess > limit) [first, shown] = [undefined, undefined];
-    else if (first === undefined) first = p;
-    else if (shown === undefined && p.day - first.day >= DRY_APART) shown = p;
+/** One look a day: whether it was as dry as the dry places, or, with none beside it, by the bands of the trade. */
+type DryLook = { readonly day: CivilDay; readonly entry: string; readonly dry: boolean };
+
+const dryLooks = (weighed: readonly Weighed[]): readonly DryLook[] => {
+  const scale = weighed[0]?.reading.scale ?? 'pin';
+  const beside = trendPoints(weighed);
+  const days = new Set(beside.map((p) => p.day));
+  const alone = weighed.filter((w) => !days.has(w.reading.day) && w.reading.value !== undefined && w.yardsticks.bands !== undefined);
+  return [
+    ...beside.map((p) => ({ day: p.day, entry: p.entry, dry: p.excess <= SCALES[scale].dry + SAME })),
+    ...alone.map((w) => ({ day: w.reading.day, entry: w.reading.entry, dry: w.yardsticks.bands?.trade === 'none' })),
+  ].toSorted((a, b) => a.day - b.day);
+};
+
+/** The look with which two dry ones in a row, a week apart, had been taken; undefined while that is not so, or no longer so. */
+export const drySince = (weighed: readonly Weighed[]): { readonly day: CivilDay; readonly entry: string } | undefined => {
+  let first: DryLook | undefined;
+  let shown: DryLook | undefined;
+  for (const look of dryLooks(weighed)) {
+    if (!look.dry) [first, shown] = [undefined, undefined];
+    else if (first === undefined) first = look;
+    else if (shown === undefined && look.day - first.day >= DRY_APART) shown = look;
   }
   return shown;
 };
@@ -102,13 +115,23 @@ export const trendOf = (weighed: readonly Weighed[], rains: readonly Standing[])
     source,
     ...(worksheet ? { worksheet } : {}),
   });
+  const dry = drySince(weighed);
   const last = points.at(-1);
   const skipped = new Set(weighed.filter((w) => excessOf(w) === undefined).map((w) => w.reading.day)).size;
   const without = skipped === 0 ? '' : ` ${skipped} ${skipped === 1 ? 'day has' : 'days have'} no dry place to compare with and ${skipped === 1 ? 'is' : 'are'} left out.`;
+  if (dry)
+    return {
+      word: 'dry',
+      points,
+      because: say(
+        last
+          ? `Within ${pointsOn(scale, SCALES[scale].dry)} of the dry places twice, a week apart, on ${showDay(dry.day)}.`
+          : `Below 15 % by pin meter twice, a week apart, on ${showDay(dry.day)}; no dry place was read beside it.`,
+        TREND_DRY,
+      ),
+    };
   if (!last) return { word: 'too-few', points, because: say(`No reading has a dry place of the same day beside it: nothing can be said of its course.${without}`) };
 
-  const dry = drySince(points, scale);
-  if (dry) return { word: 'dry', points, because: say(`Within ${pointsOn(scale, SCALES[scale].dry)} of the dry places twice, a week apart, on ${showDay(dry.day)}.`, TREND_DRY) };
   const rose = roseAfterRain(points, scale, rains);
   const values = points.map((p) => p.excess);
   const times = points.map((p) => p.day - (points[0]?.day ?? 0));
@@ -154,7 +177,7 @@ export const trendOf = (weighed: readonly Weighed[], rains: readonly Standing[])
     word: few ? 'too-few' : 'watch',
     ...(need === undefined ? {} : { need }),
     because: say(
-      `${points.length} ${points.length === 1 ? 'reading' : 'readings'} beside a dry place${course === '' || few ? '' : ` (${course})`}: ${need === undefined ? 'they go up and down, and say nothing of a course' : `${need} more, each ${falling ? 'lower' : 'higher'} than the last, before anything can be said`}.${without}`,
+      `${points.length} ${points.length === 1 ? 'reading' : 'readings'} beside a dry place${course === '' || few ? '' : ` (${course})`}: ${need === undefined ? 'they go up and down, and say nothing of a course' : `${need} more, ${need === 1 ? '' : 'each '}${falling ? 'lower' : 'higher'} than the last, before anything can be said`}.${without}`,
     ),
   };
 };

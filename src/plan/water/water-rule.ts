@@ -1,5 +1,5 @@
 import type { Standing } from '../../logbook';
-import type { Place } from '../../terms';
+import type { Place, Urgency } from '../../terms';
 import type { CivilDay } from '../../units';
 import type { Episode } from '../episodes';
 import type { RuleHead, Verdict } from '../rule';
@@ -11,6 +11,8 @@ export type Raised = {
   readonly verdict: Verdict;
   /** The looks that showed it, oldest first; the first gives the finding its name. */
   readonly seen: readonly Standing[];
+  /** How urgent each of them was; left out, all were as urgent as it is now. */
+  readonly urgencies?: readonly Urgency[];
   readonly since: CivilDay;
   readonly closed?: { readonly by: Standing; readonly life: 'proved' | 'seen-sound'; readonly care?: Standing };
   /** Care on what it comes from, named or not. */
@@ -34,7 +36,7 @@ export const waterEpisodes = (rules: readonly WaterRule[], judged: WaterJudged):
         key: raised.verdict.key,
         place: raised.place,
         seen: [...raised.seen],
-        urgencies: raised.seen.map(() => raised.verdict.urgency),
+        urgencies: raised.seen.map((_, i) => raised.urgencies?.[i] ?? raised.verdict.urgency),
         verdict: raised.verdict,
         since: raised.since,
         ...(raised.closed ? { closed: raised.closed } : {}),

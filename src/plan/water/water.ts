@@ -1,10 +1,11 @@
 import type { State } from '../../logbook';
-import type { Rig } from '../../rig';
+import { pointOf, type Rig } from '../../rig';
 import type { EntryId } from '../../terms';
 import type { CivilDay } from '../../units';
 import type { Because } from '../finding';
 import { nextRound } from '../next-round';
 import { clustered, type Wet } from './clusters';
+import { delaminationsOf, type LooseSkins, looseSkinOf } from './delamination';
 import { type Known, type LeakTrace, leakOf, standsOut } from './leak';
 import { airMoisture } from './lived-air';
 import { realRains } from './proof';
@@ -13,10 +14,10 @@ import { comparable, whyNoNumber } from './readings';
 import { METER_KINDS, SIGNS, sameRecord, type WaterRecord, waterRecord } from './record';
 import { dryReferences } from './reference';
 import { SCALE_WORD } from './scales';
-import { NEAR_TOGETHER, PRACTICE } from './sources';
+import { PRACTICE } from './sources';
 import { apart, isAt, type Metered, placesOf, placeWords, type Shown, shownPlaces, showsWet } from './spots';
 import { sweatingAt } from './sweating';
-import type { Comparable, Panel, Spot, Water } from './water-types';
+import type { Comparable, Leak, Panel, Spot, Water } from './water-types';
 import { type Weighed, weigh } from './yardsticks';
 
 /** What is known of water, with what it was made from: kept and taken over as long as nothing that it rests on changes. */
@@ -27,6 +28,7 @@ export type WaterJudged = {
   readonly water: Water;
   readonly traces: readonly LeakTrace[];
   readonly places: readonly Metered[];
+  readonly loose: LooseSkins;
   readonly round: CivilDay | undefined;
 };
 
@@ -92,46 +94,50 @@ const panelOf = (rig: Rig, id: string, spots: readonly Spot[], referenceFor: (c:
   };
 };
 
+const BLANK = { frozen: true, 'surface-wet': true, 'no-wood': true } as const;
+/** Two places no farther apart are one (a hand's width, as for places drawn by hand). [m] */
+const ONE_PLACE = 0.1;
+
+const together = (entries: readonly EntryId[], one: string, many: string): readonly Because[] =>
+  entries.length === 0 ? [] : [{ text: entries.length === 1 ? `A reading ${one}.` : `${entries.length} readings ${many}.`, entries, source: PRACTICE }];
+
 /** What could not be used as it stands: off its face, without a number, read with two meters at one place. */
 const setAside = (readings: readonly Comparable[], places: readonly Metered[]): readonly Because[] => {
   const off = readings.filter((r) => r.off_panel);
-  const blank = readings.filter((r) => r.value === undefined && r.no_number !== undefined);
   const two = places.flatMap((a, i) =>
     places
       .slice(i + 1)
-      .filter((b) => b.panel !== a.panel && a.face === b.face && a.side === b.side && apart(a.point_m, b.point_m) <= 0.1)
-      .map((b) => [a, b] as const),
+      .filter((b) => b.panel !== a.panel && a.face === b.face && a.side === b.side && apart(a.point_m, b.point_m) <= ONE_PLACE)
+      .flatMap((b) => [a.id, b.id]),
   );
+  const blank = (Object.keys(BLANK) as (keyof typeof BLANK)[]).map((why) => ({ why, all: readings.filter((r) => r.no_number === why) }));
   return [
-    ...off.map((r) => ({
-      text: 'This reading lies outside the face as it is drawn: it is judged by itself and left off the map. Correct its place, or the face.',
-      entries: [r.entry],
-      source: PRACTICE,
-    })),
-    ...blank.map((r) => ({ text: `This reading gives no number: ${whyNoNumber(r.no_number ?? 'no-wood')}.`, entries: [r.entry], source: PRACTICE })),
-    ...two.map(([a, b]) => ({
-      text: 'One place was read with two meters or scales: they are two courses, and never put on one line.',
-      entries: [a.id, b.id],
-      source: NEAR_TOGETHER,
-    })),
+    ...together(
+      off.map((r) => r.entry),
+      'lies outside the face as it is drawn: judged by itself, and left off the map. Correct its place, or the face',
+      'lie outside their faces as drawn: judged by themselves, and left off the map. Correct their places, or the face',
+    ),
+    ...blank.flatMap(({ why, all }) =>
+      together(
+        all.map((r) => r.entry),
+        `gives no number: ${whyNoNumber(why)}`,
+        `give no number: ${whyNoNumber(why)}`,
+      ),
+    ),
+    ...(two.length === 0
+      ? []
+      : [{ text: 'One place was read with two meters or on two scales: those are two courses, and never put on one line.', entries: [...new Set(two)], source: PRACTICE }]),
   ];
 };
 
 /** Panels that are high as their surroundings are, and places that only sweat. */
-const noLeak = (panels: readonly Panel[]): Water['no_leak'] =>
+const noLeak = (panels: readonly Panel[], places: readonly Metered[]): Water['no_leak'] =>
   panels.flatMap((p) =>
     (['weather', 'condensation'] as const).flatMap((why) => {
-      const spots = p.spots.filter((s) => s.state === why);
-      const [first] = spots;
-      return first
-        ? [
-            {
-              panel: p.id,
-              why,
-              because: first.because.slice(-1).map((b) => ({ ...b, entries: [...new Set([...b.entries, ...spots.flatMap((s) => s.readings.at(-1)?.entry ?? [])])] })),
-            },
-          ]
-        : [];
+      const alike = p.spots.filter((s) => s.state === why);
+      const most = alike.toSorted((a, b) => (b.readings.at(-1)?.value ?? 0) - (a.readings.at(-1)?.value ?? 0))[0];
+      const weighed = places.find((m) => m.id === most?.id)?.weighed.findLast((w) => w.state === why);
+      return weighed ? [{ panel: p.id, why, because: weighed.beside }] : [];
     }),
   );
 
@@ -140,6 +146,15 @@ const stoodOut = (m: Metered): boolean => m.weighed.some(standsOut);
 
 /** A question needs something wet: places that are only damp belong to one beside them, or are watched by themselves. */
 const isWet = (wet: Wet): boolean => wet.metered.some(wasWet) || wet.shown.length > 0;
+
+const told = ({ open }: LooseSkins, rig: Rig): Pick<Water, 'loose_skins'> => {
+  if (open.length === 0) return {};
+  const words = (d: (typeof open)[number]): string => {
+    const at = pointOf(rig, d.place);
+    return placeWords({ face: d.face, side: d.side, point_m: at?.point ?? [0, 0], ...('station' in d.place ? { station: d.place.station } : {}) }, rig);
+  };
+  return { loose_skins: open.map((d) => looseSkinOf(d, words(d))) };
+};
 
 /**
  * Everything about water, judged anew or taken over.
@@ -152,7 +167,12 @@ export const judgeWater = (rig: Rig, state: State<Rig>, on: CivilDay, before?: W
   if (before && before.rig === rig && before.on === on && before.round === round && sameRecord(before.record, record)) return before;
   const standings = record.ofAll(Object.keys(METER_KINDS));
   const signs = record.ofAll(SIGNS);
-  if (standings.length === 0 && signs.length === 0) return { rig, on, record, round, water: NOTHING, traces: [], places: [] };
+  const looseSkins = (places: readonly Metered[], leaks: readonly Leak[]): LooseSkins =>
+    delaminationsOf({ rig, on, looks: record.of('skin-condition'), taps: record.of('tap-sound'), places, leaks });
+  if (standings.length === 0 && signs.length === 0) {
+    const loose = looseSkins([], []);
+    return { rig, on, record, round, water: { ...NOTHING, ...told(loose, rig) }, traces: [], places: [], loose };
+  }
   const readings = standings.flatMap((s) => comparable(s, rig) ?? []);
   const referenceFor = dryReferences(readings);
   const airs = record.of('lived-air');
@@ -170,7 +190,8 @@ export const judgeWater = (rig: Rig, state: State<Rig>, on: CivilDay, before?: W
   const seen = shownPlaces(signs, rig);
   const beside = (m: Metered): readonly EntryId[] => signs.filter((s) => showsWet(s) && isAt(m, s.place, rig)).map((s) => s.entry.id);
   const spots = new Map(places.map((m) => [m.id, spotOf(rig, m, beside(m))]));
-  const alone = seen.filter((s) => !places.some((m) => isAt(m, s.place, rig)));
+  const sweats = (s: Shown): boolean => sweatingAt(measured, { ...s, observed_at: s.standing.observed_at }, rig)?.skin === 'sweats';
+  const alone = seen.filter((s) => !places.some((m) => isAt(m, s.place, rig)) && !sweats(s));
   const signSpots = new Map(alone.map((s) => [s.id, signSpot(rig, s)]));
   const dry = places.filter((m) => !stoodOut(m) && spots.get(m.id)?.state === 'dry').flatMap((m) => spots.get(m.id) ?? []);
   const rank = (wet: Wet, near: readonly Spot[], since: CivilDay): Ranking => rankWaysIn(rig, record, on, wet, near, since);
@@ -191,6 +212,8 @@ export const judgeWater = (rig: Rig, state: State<Rig>, on: CivilDay, before?: W
         ) ?? [],
     )
     .toSorted((a, b) => (a.id < b.id ? -1 : 1));
+  const leaks = traces.map((t) => t.leak);
+  const loose = looseSkins(places, leaks);
   return {
     rig,
     on,
@@ -198,7 +221,8 @@ export const judgeWater = (rig: Rig, state: State<Rig>, on: CivilDay, before?: W
     round,
     places,
     traces,
-    water: { panels, leaks: traces.map((t) => t.leak), no_leak: noLeak(panels), set_aside: setAside(readings, places) },
+    loose,
+    water: { panels, leaks, ...told(loose, rig), no_leak: noLeak(panels, places), set_aside: setAside(readings, places) },
   };
 };
 

@@ -22,7 +22,14 @@ const EARLY = 0.2;
 const SAME = 1e-9;
 
 /** One reading held against everything that it may be held against. */
-export type Weighed = { readonly reading: Comparable; readonly yardsticks: Yardsticks; readonly state: SpotState; readonly sweat?: Sweating; readonly because: readonly Because[] };
+export type Weighed = {
+  readonly reading: Comparable;
+  readonly yardsticks: Yardsticks;
+  readonly state: SpotState;
+  readonly sweat?: Sweating;
+  readonly because: readonly Because[] /** Those of the reasons that tell it from its surroundings. */;
+  readonly beside: readonly Because[];
+};
 
 export type Beside = { readonly reference?: DryReference | undefined; readonly air?: AirMoisture | undefined; readonly sweat?: Sweating | undefined };
 
@@ -129,32 +136,30 @@ const STATE_LINE: Readonly<Partial<Record<SpotState, string>>> = {
   weather: 'High, but no more than its surroundings: the weather, not a leak.',
 };
 
+const airLine = (reading: Comparable, excess: number, { because }: AirMoisture): Because => ({
+  ...because,
+  text: `${because.text} This reads ${pointsOn('pin', excess)} ${excess < 0 ? 'less' : 'more'}.`,
+  entries: [reading.entry, ...because.entries],
+});
+
 /** A reading held against the dry places of its day, the air it has lived in, and the bands; and what that amounts to. */
 export const weigh = (reading: Comparable, given: Beside): Weighed => {
   const yardsticks = yardsticksOf(reading, given);
   const state = stateOf(reading, yardsticks, given.sweat);
   const { reference, equilibrium, bands } = yardsticks;
   const said = STATE_LINE[state];
+  const beside: readonly Because[] = [
+    ...(reference ? [referenceLine(reading, reference)] : []),
+    ...(equilibrium && given.air ? [airLine(reading, equilibrium.excess, given.air)] : []),
+    ...(given.sweat ? [given.sweat.because] : []),
+    ...(said === undefined ? [] : [{ text: said, entries: [reading.entry], source: equilibrium ? HYSTERESIS : DRY_REFERENCE }]),
+  ];
   return {
     reading,
     yardsticks,
     state,
     ...(given.sweat ? { sweat: given.sweat } : {}),
-    because: [
-      readingLine(reading),
-      ...(reference ? [referenceLine(reading, reference)] : []),
-      ...(equilibrium && given.air
-        ? [
-            {
-              ...given.air.because,
-              text: `${given.air.because.text} This reads ${pointsOn('pin', equilibrium.excess)} ${equilibrium.excess < 0 ? 'less' : 'more'}.`,
-              entries: [reading.entry, ...given.air.because.entries],
-            },
-          ]
-        : []),
-      ...(bands ? bandLine(reading, bands) : []),
-      ...(given.sweat ? [given.sweat.because] : []),
-      ...(said === undefined ? [] : [{ text: said, entries: [reading.entry], source: equilibrium ? HYSTERESIS : DRY_REFERENCE }]),
-    ],
+    because: [readingLine(reading), ...beside, ...(bands ? bandLine(reading, bands) : [])],
+    beside,
   };
 };
