@@ -7,8 +7,10 @@ import type { Drawing, Ink, Primitive } from '../primitives';
 import { widthOf } from '../type-width';
 import { levelsOf, type MapLayer } from './bands';
 import type { DrawnField } from './drawn-field';
-import { type MapOptions, type MapParts, mapParts, mappedParts, moistureMap, wrapped } from './moisture-map';
+import { mappedParts } from './map-words';
+import { type MapOptions, type MapParts, mapParts, moistureMap } from './moisture-map';
 import { figureOf, showsTenths } from './soundings';
+import { wrapped } from './words-placed';
 
 /** Points of moisture, or of a meter's own scale, as they are spoken of: `3`, `3.5`. */
 const points = (v: number): string => figure(Math.round(v * 1000) / 10, Math.abs(v * 100 - Math.round(v * 100)) < 0.05 ? 0 : 1);

@@ -5,7 +5,7 @@ import { penOn } from '../pen';
 import { dateAxis, framed, type PlotFrame, type PlotSize } from '../plot-frame';
 import type { Drawing, Primitive } from '../primitives';
 import { widthOf } from '../type-width';
-import { wrapped } from './moisture-map';
+import { wrapped } from './words-placed';
 
 const p = penOn(flat);
 
