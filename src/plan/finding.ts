@@ -1,6 +1,9 @@
 import type { EntryId, Place, Source, StationId, Urgency, Who, WorksheetValue } from '../terms';
 import type { CivilDay } from '../units';
 
+/** A figure with the worksheet and inputs it came from. */
+export type Worked = { readonly worksheet: string; readonly inputs: Readonly<Record<string, WorksheetValue>> };
+
 /** One reason of a finding: a sentence, the entries it rests on, where the rule comes from, and the worksheet behind its figure. */
 export type Because = {
   readonly text: string;

@@ -13,5 +13,6 @@ export { LIKELY, POSSIBLE, rankEntryPoints } from './water/entry-points';
 export type { LeakEvidence } from './water/evidence';
 export { moistureField } from './water/field';
 export type * from './water/field-types';
+export type { LooseSkin } from './water/loose-skin-types';
 export { waterOf } from './water/water';
 export type * from './water/water-types';

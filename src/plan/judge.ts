@@ -14,7 +14,6 @@ import { sceneOf, sceneOfName } from './places';
 import type { Rule, Scene } from './rule';
 import { rules } from './rules';
 import { waterRules } from './rules/water-rules';
-import { delaminationsIn } from './water/delamination';
 import { withLooseSkin } from './water/loose-skin';
 import { judgeWater, type WaterJudged } from './water/water';
 import { waterEpisodes } from './water/water-rule';
@@ -236,7 +235,7 @@ const namingsAt = (episodes: readonly Episode[], namings: ReadonlyMap<string, re
 
 /** A scene with what the whole rig tells of its loose skins: the meter on the other side of the wall, leaks beside it. */
 const withSkins = (scene: JudgedScene, water: WaterJudged, on: CivilDay): JudgedScene => {
-  const { open } = delaminationsIn(water);
+  const { open } = water.loose;
   const episodes = scene.episodes.map((e) => withLooseSkin(e, open));
   if (episodes.every((e, i) => e === scene.episodes[i])) return scene;
   return { ...scene, episodes, findings: withOpenSealFirst(onPlan(episodes, scene.namings, on)) };
@@ -255,7 +254,7 @@ const withWater = (
     const id = sceneOf(episode.place);
     raised.set(id, [...(raised.get(id) ?? []), episode]);
   }
-  const skins = delaminationsIn(water).open.flatMap((d) => d.seen.map((s) => sceneOf(s.place)));
+  const skins = water.loose.open.flatMap((d) => d.seen.map((s) => sceneOf(s.place)));
   if (raised.size === 0 && skins.length === 0) return own;
   const scenes = new Map(own);
   for (const id of new Set([...raised.keys(), ...skins])) {

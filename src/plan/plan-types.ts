@@ -1,10 +1,9 @@
-import type { EntryId, Source, StationId, Urgency, Who, WorksheetValue } from '../terms';
+import type { EntryId, Source, StationId, Urgency, Who } from '../terms';
 import type { CivilDay } from '../units';
-import type { Because, Finding } from './finding';
+import type { Because, Finding, Worked } from './finding';
 import type { Water } from './water/water-types';
 
-/** A figure with the worksheet and inputs it came from. */
-export type Worked = { readonly worksheet: string; readonly inputs: Readonly<Record<string, WorksheetValue>> };
+export type { Worked };
 
 export type Material = {
   /** `lap-sealant-self-levelling`, `butyl-tape`, `cleaner` … a generic kind of product, never a brand. */

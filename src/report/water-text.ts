@@ -1,4 +1,4 @@
-import { type Because, type Candidate, type Leak, type Panel, type Spot, TRADE_BANDS, type Water, WOOD_BANDS } from '../plan';
+import { type Because, type Candidate, type Leak, type LooseSkin, type Panel, type Spot, TRADE_BANDS, type Water, WOOD_BANDS } from '../plan';
 import type { Rig } from '../rig';
 import { type Preferences, show, showDay, showIn } from '../units';
 import { type SourceNumbers, sourceLines, sourceNumbers, wrap } from './lines';
@@ -119,11 +119,17 @@ const leakText = (leak: Leak, number: number, rig: Rig, preferences: Preferences
   ];
 };
 
+const looseText = (skin: LooseSkin, number: number, sources: SourceNumbers): readonly string[] => [
+  wrap(`${number}. ${skin.words}. ${skin.sentence}`, 2),
+  ...reasons(skin.because, 6, sources),
+  ...skin.steps.map((s) => wrap(`- ${s}`, 8)),
+];
+
 /** Everything about water as plain text: each panel against its yardsticks, each leak with its ways in, the next test, and what is still to be shown. */
 export const waterText = (water: Water, rig: Rig, preferences: Preferences): string => {
   const sources = sourceNumbers();
   const lines: string[] = [];
-  if (water.panels.length === 0 && water.leaks.length === 0) lines.push('No moisture reading and no sign of water is in the logbook.');
+  if (water.panels.length === 0 && water.leaks.length === 0 && water.loose_skins === undefined) lines.push('No moisture reading and no sign of water is in the logbook.');
   if (water.panels.length > 0)
     lines.push(`Readings (${water.panels.length} ${water.panels.length === 1 ? 'panel' : 'panels'})`, ...water.panels.flatMap((p) => panelText(p, rig, preferences, sources)));
   for (const n of water.no_leak)
@@ -136,6 +142,8 @@ export const waterText = (water: Water, rig: Rig, preferences: Preferences): str
       ...reasons(n.because, 2, sources),
     );
   if (water.leaks.length > 0) lines.push('', `Where it comes in (${water.leaks.length})`, ...water.leaks.flatMap((l, i) => leakText(l, i + 1, rig, preferences, sources)));
+  const skins = water.loose_skins ?? [];
+  if (skins.length > 0) lines.push('', `Loose skin (${skins.length})`, ...skins.flatMap((d, i) => looseText(d, i + 1, sources)));
   if (water.set_aside.length > 0) lines.push('', 'Set aside', ...reasons(water.set_aside, 2, sources));
   if (water.leaks.length > 0)
     lines.push('', wrap('Wires and gas lines run in walls: unplug the rig, shut the gas, use short pins. Mould: gloves and a mask. A wet roof is slippery and may be rotten.', 0));
@@ -153,6 +161,7 @@ export const waterLines = (water: Water, rig: Rig): readonly string[] => {
   };
   return [
     ...open.map((l) => wrap(`Leak ${STOP_WORD[l.stop.state]}, wall ${DRY_WORD[l.dryness.state]}. ${l.sentence}${next(l)}`, 2)),
+    ...(water.loose_skins ?? []).map((d) => wrap(`Loose skin, ${d.words}. ${d.sentence}`, 2)),
     ...water.no_leak.map((n) =>
       wrap(`${water.panels.find((p) => p.id === n.panel)?.words ?? n.panel}: ${n.why === 'weather' ? 'as damp as its surroundings, no leak named.' : 'sweats, no leak named.'}`, 2),
     ),

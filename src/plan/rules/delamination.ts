@@ -1,6 +1,6 @@
 import { showDay } from '../../units';
 import { suspectsAt } from '../suspects';
-import { type Delamination, delaminationsIn, reasonsOf } from '../water/delamination';
+import { type Delamination, reasonsOf } from '../water/delamination';
 import { defineWaterRule, type Raised } from '../water/water-rule';
 import { DELAMINATION } from './sources';
 
@@ -45,7 +45,7 @@ export const delaminationRule = defineWaterRule({
   sources: [DELAMINATION],
   reads: ['tap-sound'],
   raises: (judged) => {
-    const { open, healed } = delaminationsIn(judged);
+    const { open, healed } = judged.loose;
     return [
       ...open.filter(onlyTapped).map((d) => raise(d, judged.rig)),
       ...healed.map(({ delamination, by }) => ({ ...raise(delamination, judged.rig), closed: { by, life: 'seen-sound' as const } })),

@@ -3,16 +3,11 @@ import { type CivilDay, showDay } from '../../units';
 import type { Because } from '../finding';
 import { DELAMINATION, MOISTURE_BANDS, PRACTICE } from '../rules/sources';
 import { distanceTo } from './load-points';
+import type { Core, Source } from './loose-skin-types';
 import { showOn } from './scales';
 import type { Metered } from './spots';
 import type { Leak } from './water-types';
 import type { Weighed } from './yardsticks';
-
-/** What the meter says of the core behind a loose patch. `doubtful`: readings that prove neither. */
-export type Core = { readonly state: 'wet-through' | 'wet' | 'dry' | 'doubtful' | 'not-metered'; readonly readings: number; readonly because: Because };
-
-/** Whether water still comes in there: by the leaks whose wet places lie beside it. */
-export type Source = { readonly state: 'open' | 'closed' | 'none-found'; readonly because?: Because };
 
 /** Glued only below 15 to 16 %: the lower figure, to be on the safe side (trade, read). [kg/kg] */
 const DRY_BELOW = 0.15;

@@ -1,16 +1,8 @@
 import { type EntryId, ours } from '../../terms';
 import type { Because } from '../finding';
 import { DELAMINATION } from '../rules/sources';
-import type { Core, Source } from './core';
-import type { NearBy } from './load-points';
-import { areaWords, type Growth, type Outlined } from './outlines';
-import type { TapMap } from './tap-map';
-
-/**
- * What comes next. `replace`: skin or panel, by the trade. `inject`: small, dry, firm and closed: the trade may inject and
- * clamp. `watch`: dry, closed and the same for several rounds.
- */
-export type AdviceWord = 'meter-first' | 'close-first' | 'dry-first' | 'replace' | 'trade-looks' | 'outline-first' | 'inject' | 'watch';
+import type { AdviceWord, Core, Growth, NearBy, Outlined, Source, TapMap } from './loose-skin-types';
+import { areaWords } from './outlines';
 
 export type Advice = { readonly word: AdviceWord; readonly sentence: string; readonly because: readonly Because[]; readonly steps: readonly string[] };
 

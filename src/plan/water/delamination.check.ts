@@ -4,8 +4,9 @@ import { applyLayout, blankRig, layoutFrom, type Rig } from '../../rig';
 import type { FacePoint, Place, Side } from '../../terms';
 import { judge } from '../judge';
 import { day, type Said, stateOf, typed } from '../trial-logbook';
-import { type Delamination, delaminationsIn } from './delamination';
-import { type AdviceWord, adviceOn, type Known } from './delamination-advice';
+import type { Delamination, LooseSkins } from './delamination';
+import { adviceOn, type Known } from './delamination-advice';
+import type { AdviceWord } from './loose-skin-types';
 import { judgeWater } from './water';
 
 /**
@@ -50,7 +51,7 @@ const tap = (on: string, x: number, y: number, sound: string): Said => ({ on, ki
 const PATCH = box(6.4, 1.0, 0.3, 0.3);
 const dryCore = (on: string): readonly Said[] => [pin(on, 6.5, 1.1, 9), pin(on, 6.6, 1.2, 10), pin(on, 6.45, 1.25, 9.5)];
 
-const all = (said: readonly Said[], on = '2026-07-01', of: Rig = rig): ReturnType<typeof delaminationsIn> => delaminationsIn(judgeWater(of, stateOf(of, said), day(on)));
+const all = (said: readonly Said[], on = '2026-07-01', of: Rig = rig): LooseSkins => judgeWater(of, stateOf(of, said), day(on)).loose;
 const one = (said: readonly Said[], on = '2026-07-01', of: Rig = rig): Delamination => {
   const [first] = all(said, on, of).open;
   if (!first) throw new Error('nothing found');

@@ -7,13 +7,13 @@ import { builtAs } from '../built-as';
 import type { Because } from '../finding';
 import { threads } from '../places';
 import { DELAMINATION, PRACTICE } from '../rules/sources';
-import { type Core, coreAt, type Source, sourceAt } from './core';
+import { coreAt, sourceAt } from './core';
 import { type Advice, adviceOn } from './delamination-advice';
-import { distanceTo, loadsNear, type NearBy, nearestOpening } from './load-points';
-import { areaWords, type Growth, growthOf, lengthWords, type Outlined, outlinedIn } from './outlines';
+import { distanceTo, loadsNear, nearestOpening } from './load-points';
+import type { Core, Growth, LooseSkin, NearBy, Outlined, Source, TapMap } from './loose-skin-types';
+import { areaWords, growthOf, lengthWords, outlinedIn } from './outlines';
 import type { Metered } from './spots';
-import { hollowPatches, type Tap, type TapMap, tapMapOf, tapsOf } from './tap-map';
-import type { WaterJudged } from './water';
+import { hollowPatches, type Tap, tapMapOf, tapsOf } from './tap-map';
 import type { Leak } from './water-types';
 
 /** A place where the skin of a bonded wall has let go, with everything known of it. */
@@ -221,7 +221,7 @@ export type Healed = { readonly delamination: Delamination; readonly by: Standin
  * @assumes  a wall whose construction nobody knows is bonded; on a hung wall a loose skin is how it is built
  * @source   repair-shop pages, read (tap, outline, date and temperature, growth, source first, dry core); distances ours
  */
-export const delaminationsOf = (grounds: Grounds): { readonly open: readonly Delamination[]; readonly healed: readonly Healed[] } => {
+export const delaminationsOf = (grounds: Grounds): LooseSkins => {
   const taps = tapsOf(grounds.taps);
   const drawn = drawnOf(grounds, taps);
   const patches = patchesOf(grounds, taps, new Set(drawn.flatMap((d) => d.near.map((t) => t.entry))));
@@ -237,14 +237,11 @@ export const reasonsOf = ({ measured, advice }: Delamination): readonly Because[
   return all.filter((b, i) => all.findIndex((x) => x.text === b.text) === i);
 };
 
-const kept = new WeakMap<WaterJudged, ReturnType<typeof delaminationsOf>>();
+/** What is known of loose skins; healed: only ever tapped, and sound since. */
+export type LooseSkins = { readonly open: readonly Delamination[]; readonly healed: readonly Healed[] };
 
-/** The same, of water that was judged: worked out once for it. */
-export const delaminationsIn = (water: WaterJudged): ReturnType<typeof delaminationsOf> => {
-  const known = kept.get(water);
-  if (known) return known;
-  const { rig, on, record, places } = water;
-  const made = delaminationsOf({ rig, on, looks: record.of('skin-condition'), taps: record.of('tap-sound'), places, leaks: water.water.leaks });
-  kept.set(water, made);
-  return made;
+/** As the plan tells it: the looks by their entries, and what is said of it once. */
+export const looseSkinOf = (d: Delamination, words: string): LooseSkin => {
+  const { seen, measured: _measured, advice, ...rest } = d;
+  return { ...rest, words, entries: seen.map((s) => s.entry.id), because: reasonsOf(d), advice: advice.word, sentence: advice.sentence, steps: advice.steps };
 };

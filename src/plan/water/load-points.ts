@@ -1,8 +1,6 @@
 import { box, pointsOf, type Rig, waterSources } from '../../rig';
-import type { FaceId, FacePoint, Shape, Station, StationId } from '../../terms';
-
-/** What a loose patch lies near, along the face. */
-export type NearBy = { readonly station: StationId; readonly words: string /** 0 where they touch. [m] */; readonly distance_m: number };
+import type { FaceId, FacePoint, Shape, Station } from '../../terms';
+import type { NearBy } from './loose-skin-types';
 
 type Segment = readonly [FacePoint, FacePoint];
 

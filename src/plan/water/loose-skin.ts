@@ -2,7 +2,7 @@ import { ours, type Urgency } from '../../terms';
 import type { Episode } from '../episodes';
 import { DELAMINATION } from '../rules/sources';
 import { type Delamination, reasonsOf } from './delamination';
-import type { AdviceWord } from './delamination-advice';
+import type { AdviceWord } from './loose-skin-types';
 
 const DRY_WAITS = ours('a loose skin over a dry core with the way in closed waits for the season’s work; until that is known it is dealt with before rain');
 

@@ -1,28 +1,9 @@
 import type { Standing } from '../../logbook';
 import { LIKE_TEMPERATURE_K, longestExtent, outlineArea, outlineGrowth } from '../../science';
-import { type EntryId, type FacePoint, ours } from '../../terms';
-import { type CivilDay, figure, fromSi, showDay, showIn, type Typed } from '../../units';
-import type { Because } from '../finding';
-import type { Worked } from '../plan-types';
+import { type FacePoint, ours } from '../../terms';
+import { figure, fromSi, showDay, showIn, type Typed } from '../../units';
 import { DELAMINATION } from '../rules/sources';
-
-/** One time that somebody drew round what was loose. */
-export type Outlined = {
-  readonly entry: EntryId;
-  readonly day: CivilDay;
-  readonly outline_m: readonly FacePoint[];
-  readonly area_m2: number;
-  /** Longest straight line between two corners. */
-  readonly longest_m: number;
-  readonly skin_k?: number;
-  readonly warmth?: string;
-  readonly worked: Worked;
-};
-
-/** How it has grown since the first outline that may be compared with the latest; or why nothing can be compared. */
-export type Growth =
-  | { readonly known: true; readonly ratio: number; readonly growing: boolean; readonly since: Outlined; readonly because: Because }
-  | { readonly known: false; readonly because: Because };
+import type { Growth, Outlined } from './loose-skin-types';
 
 /** From here an outline has grown; the tenth of the trade tables' row for old bubbles, ours. [1] */
 const GROWN = 1.1;

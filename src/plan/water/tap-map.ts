@@ -1,19 +1,7 @@
 import type { Standing } from '../../logbook';
 import { convexHull, outlineArea } from '../../science';
 import type { EntryId, FaceId, FacePoint, Side } from '../../terms';
-
-/** How a wall sounds round one place: what was tapped, and the outline of what drums. */
-export type TapMap = {
-  readonly solid: number;
-  readonly dull: number;
-  readonly hollow: number;
-  /** Hollow taps among all. [1] */
-  readonly hollow_share: number;
-  /** Tightest outline round the hollow taps; fewer than three corners enclose nothing. */
-  readonly hull_m: readonly FacePoint[];
-  readonly hull_area_m2?: number;
-  readonly entries: readonly EntryId[];
-};
+import type { TapMap } from './loose-skin-types';
 
 /** One point, as it sounds now. */
 export type Tap = {

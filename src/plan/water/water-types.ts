@@ -2,8 +2,8 @@ import type { WaterPath } from '../../rig';
 import type { MouldRisk } from '../../science';
 import type { EntryId, FaceId, FacePoint, Place, Side, StationId } from '../../terms';
 import type { CivilDay } from '../../units';
-import type { Because } from '../finding';
-import type { Worked } from '../plan-types';
+import type { Because, Worked } from '../finding';
+import type { LooseSkin } from './loose-skin-types';
 
 /** Three kinds of meter, three scales; a figure of one says nothing about a figure of another. */
 export type Scale = 'pin' | 'pinless' | 'relative';
@@ -215,6 +215,8 @@ export type Leak = {
 export type Water = {
   readonly panels: readonly Panel[];
   readonly leaks: readonly Leak[];
+  /** Left out where there are none. */
+  readonly loose_skins?: readonly LooseSkin[];
   /** Panels that read high all over, as their air is, and places that only sweat: said, so that nobody looks for a leak. */
   /** What could not be used, and why: a reading off its panel, two meters at one place. */
   readonly set_aside: readonly Because[];
