@@ -9,7 +9,7 @@ import { lengthWords, wayWords } from './way-words';
 import type { Weighed } from './weighing';
 
 /** A dry place that water would have reached so readily is worth a word. [1] */
-const TELLING_PASS = 0.25;
+const TELLING_PASS = 0.15;
 
 /** A stretch that is nearly all of a seam is not worth a word. [1] */
 const WORTH_TELLING = 0.7;

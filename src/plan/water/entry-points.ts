@@ -9,7 +9,7 @@ import type { LeakEvidence } from './evidence';
 import { sentenceOf } from './ranking-words';
 import { confirms, worthOf } from './water-tests';
 import type { Candidate, Likelihood } from './water-types';
-import { before, thinned, type Weighed, weighed, weightOf } from './weighing';
+import { before, READ_WET, thinned, type Weighed, weighed, weightOf } from './weighing';
 
 /** The ranking of ways in for wet places with a common cause. */
 export type EntryRanking = {
@@ -40,12 +40,12 @@ export const MOST_CANDIDATES = 17;
 
 /** That something not on the list lets water in: a crack in the shell, a screw hole, a pipe; ours. [1] */
 const UNLISTED = 0.05;
-/** It would wet any of the wet places so often; ours. [1] */
-const UNLISTED_PASS = 0.4;
+/** It would wet any of the wet places so often, and any of the dry ones: nobody knows where it is; ours. [1] */
+const UNLISTED_PASS = { wet: 0.4, dry: 0.15 } as const;
 /** Each other cause that was ruled out leaves so much of what is not on the list; ours. */
 const RULED_OUT = 0.8;
 /** A place wet by itself, or read wrong; ours. [1] */
-const BACKGROUND = 0.02;
+const BACKGROUND = 0.01;
 
 const RANKING = ours('which of several ways in: every combination weighed, with our own chances of leaking and of passing');
 const CAUSE_WORDS = { condensation: 'condensation', plumbing: 'plumbing', 'air-conditioner': 'the air conditioner', 'weep-holes': 'the weep holes of a window' } as const;
@@ -82,7 +82,7 @@ const tested = (w: Weighed): number => w.tests.reduce((p, t) => testPosterior(p,
 const chancesOf = (evidence: LeakEvidence, kept: readonly Weighed[], spots: readonly WaterSpot[], wet: number) => {
   const chances = {
     prior: [...kept.map(tested), unlisted(evidence)],
-    pass: [...kept.map((w) => w.pass), spots.map((_, j) => (j < wet ? UNLISTED_PASS : 0))],
+    pass: [...kept.map((w) => w.pass), spots.map((_, j) => (j < wet ? UNLISTED_PASS.wet : UNLISTED_PASS.dry * READ_WET))],
     background: spots.map(() => BACKGROUND),
     wet: spots.map((_, j) => j < wet),
   };

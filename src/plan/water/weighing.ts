@@ -15,6 +15,8 @@ const SEEN_TO_PASS = 0.5;
 const SIDE_BY_SIDE_M = 0.2;
 /** More places than this are thinned out further: they tell no more, and time grows with them. */
 const MOST_PLACES = 12;
+/** A place that water got to reads wet so often: it runs in a streak, may pass a hand beside it, and may have dried since; ours. [1] */
+export const READ_WET = 0.6;
 /** A seam longer than this leaks at one stretch of it, not all along. [m] */
 const LONG_SEAM_M = 1.5;
 /** So much of a seam to either side of where its water would have to come in counts with it; ours. [m] */
@@ -26,7 +28,7 @@ export type Weighed = {
   readonly prior: Prior;
   /** Of a long seam: how much of it lies where the water would have to come in. [1] */
   readonly share: number;
-  /** For each wet place, then for each dry one. */
+  /** For each wet place that its water gets there; then for each dry one that it gets there and would be read. */
   readonly pass: readonly number[];
   /** The likeliest way to each of them, where there is one. */
   readonly ways: readonly (WaterPath | undefined)[];
@@ -88,7 +90,7 @@ export const weighed = (evidence: LeakEvidence, spots: readonly WaterSpot[], wet
     // Water was seen to come in here although no way from here was thought of: then there is one.
     const seen = tests.some((t) => t.how === 'hose' && t.came_in);
     if (!leads && !seen) return [];
-    const passed = leads ? pass : pass.map((p, j) => (j < wet ? SEEN_TO_PASS : p));
+    const passed = pass.map((p, j) => (j >= wet ? p * READ_WET : leads ? p : SEEN_TO_PASS));
     return [{ station, prior: priorOf(evidence.rig, station, evidence.seals.get(station.id), evidence.on), share, pass: passed, ways, tests }];
   });
 };
