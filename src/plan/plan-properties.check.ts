@@ -57,6 +57,30 @@ const looks: fc.Arbitrary<Omit<Said, 'on'>> = fc.oneof(
   }),
   fc.record({ kind: fc.constant('could-not-see'), at: fc.constantFrom('roof.vent', 'curb.step'), body: fc.constant({ reason: 'not-safe' }) }),
   fc.record({ kind: fc.constant('out-of-the-ordinary'), body: fc.constantFrom({ what: 'squeaks' }, { what: 'smell', danger: ['gas-smell'] }) }),
+  fc.record({
+    kind: fc.constantFrom('wood-moisture-pin', 'wood-moisture-pinless'),
+    at: fc.oneof(
+      fc.constant('curb.window'),
+      fc.integer({ min: 0, max: 3 }).map((x) => ({ at: 'point' as const, face: 'curb', side: 'inside' as const, point_m: [x, 1] as const })),
+    ),
+    side: fc.constant('inside' as const),
+    body: fc.tuple(fc.integer({ min: 8, max: 32 }), fc.boolean()).map(([n, dry]) => ({
+      reading: typed(n, 'moisture-content', 'percent'),
+      material: 'softwood',
+      ...(dry ? { dry_reference: true } : {}),
+    })),
+  }),
+  fc.record({ kind: fc.constant('rain-fell'), body: fc.constantFrom({}, { amount: typed(12, 'length', 'mm'), while: 'driving' }) }),
+  fc.record({
+    kind: fc.constant('lived-air'),
+    body: fc.integer({ min: 30, max: 90 }).map((rh) => ({ temperature: typed(68, 'temperature', 'f'), relative_humidity: typed(rh, 'relative-humidity', 'percent') })),
+  }),
+  fc.record({
+    kind: fc.constant('water-test'),
+    at: fc.constantFrom('curb.window', 'roof.vent'),
+    body: fc.constantFrom({ how: 'hose', result: 'came-in' }, { how: 'hose', result: 'stayed-dry', kept_dry: true }),
+  }),
+  fc.record({ kind: fc.constant('other-cause'), body: fc.constantFrom({ cause: 'plumbing', answer: 'ruled-out' }, { cause: 'plumbing', answer: 'it-is-this' }) }),
   fc.record({ kind: fc.constant('set-pressure'), body: fc.integer({ min: 50, max: 65 }).map((n) => ({ axle: 'axle', pressure: typed(n, 'gauge-pressure', 'psi') })) }),
   fc.record({ kind: fc.constantFrom('stay', 'leg'), body: fc.constant({ place_name: 'yard' }) }),
   fc.record({ kind: fc.constant('round-begun'), body: fc.constant({ form: 'full', steps: [{ station: 'roof.vent', side: 'outside' }] }) }),
@@ -95,9 +119,17 @@ const said = fc.array(fc.tuple(fc.oneof({ weight: 3, arbitrary: looks }, acts), 
     const named = what.names % all.length;
     const target = all[named];
     const at = target?.at;
-    const place = at === undefined ? 'rig' : typeof at === 'string' ? `${at}@outside` : 'station' in at ? `${at.station}@${at.side}` : 'face:curb@outside';
+    const place =
+      at === undefined
+        ? 'rig'
+        : typeof at === 'string'
+          ? `${at}@${target?.side ?? 'outside'}`
+          : 'station' in at
+            ? `${at.station}@${at.side}`
+            : `face:curb@${'side' in at ? at.side : 'outside'}`;
     const amends = what.act.kind === 'withdrawal' || what.act.kind === 'correction';
-    const concern = what.asFinding && !amends ? `${target?.kind}/${place}/${nth(named + 1)}` : nth(named + 1);
+    const rule = target?.kind.startsWith('wood-moisture') ? (what.names % 2 === 0 ? 'wet-wall' : 'water-coming-in') : target?.kind;
+    const concern = what.asFinding && !amends ? `${rule}/${place}/${nth(named + 1)}` : nth(named + 1);
     all.push({ on, ...what.act, ...(at === undefined || amends ? {} : { at }), concerns: [concern] });
   }
   return all;
@@ -127,7 +159,7 @@ describe('for any logbook', () => {
       fc.property(said, (entries) => {
         const { state } = advance(kinds, rig, undefined, linesOf(entries));
         const all = judge(state.subject, state, ON);
-        for (const scene of ['roof.vent', 'roof.edge', 'curb.tyre', 'face:curb@outside', 'rig'])
+        for (const scene of ['roof.vent', 'roof.edge', 'curb.tyre', 'curb.window', 'face:curb@outside', 'face:curb@inside', 'rig'])
           expect(judgePlace(state.subject, state, ON, scene)).toEqual(all.filter((f) => sceneOf(f.place) === scene));
       }),
       { numRuns: 60 },
@@ -142,6 +174,7 @@ describe('for any logbook', () => {
         const { plan } = planAfter(undefined, rig, state, ON);
         for (const finding of plan.findings) {
           seen.add(`${finding.urgency} ${finding.life}`);
+          seen.add(finding.rule);
           expect(finding.because.length).toBeGreaterThan(0);
           expect(state.standing.has(finding.raised_by)).toBe(true);
           for (const because of finding.because) {
@@ -160,6 +193,7 @@ describe('for any logbook', () => {
         [...seen].some((s) => s.startsWith(urgency)),
         urgency,
       ).toBe(true);
+    for (const rule of ['water-coming-in', 'wet-wall', 'weather-not-leak']) expect([...seen], rule).toContain(rule);
     for (const life of ['open', 'proof-due', 'proved', 'reopened', 'put-off', 'declined', 'judged-otherwise'])
       expect(
         [...seen].some((s) => s.endsWith(` ${life}`)),

@@ -146,6 +146,7 @@ const read = (walk: Walk, { s, course, weighed }: Extract<Event, { readonly what
   const steps = SCALES[course.scale];
   const rise = before === undefined ? 0 : excess - before;
   if (rise > steps.rise + SAME && excess > steps.dry + SAME) {
+    walk.lowest.set(course.id, excess);
     reopen(walk, s, line(`On ${showDay(s.day)} it read ${pointsOn(course.scale, rise)} more above the dry places than at its lowest since: water has come in again.`, s));
     return;
   }
