@@ -9,7 +9,7 @@ export { type TimelineMark, timelineOf } from './timeline';
 export * from './trade';
 export * as trade from './trade';
 export { TRADE_BANDS, WOOD_BANDS } from './water/bands';
-export { LIKELY, POSSIBLE, rankEntryPoints } from './water/entry-points';
+export { rankEntryPoints } from './water/entry-points';
 export type { LeakEvidence } from './water/evidence';
 export { moistureField } from './water/field';
 export type * from './water/field-types';

@@ -1,6 +1,6 @@
 import type { leakClue } from '../../entries';
 import type { Rig } from '../../rig';
-import { type BodyOf, type EntryId, ours, type Station } from '../../terms';
+import type { BodyOf, EntryId, Station } from '../../terms';
 import type { Because } from '../finding';
 import { isA, sourceOf } from '../trade';
 import { looksTo } from './exposure';
@@ -94,8 +94,7 @@ const MEANINGS: readonly Meaning[] = [
   },
 ];
 
-const SOURCE = sourceOf('MOISTLK', 'note whether it leaks only with wind, on the road, or with the plumbing on');
-const WEIGHTS = ours('a clue makes less what speaks against it and rules nothing out: our judgement');
+const SOURCE = sourceOf('MOISTLK', 'note whether it leaks only with wind, on the road, or with the plumbing on; how much a clue counts is our judgement');
 
 const heard = (clues: readonly Clue[]): readonly { readonly meaning: Meaning; readonly entries: readonly EntryId[] }[] =>
   MEANINGS.flatMap((meaning) => {
@@ -121,5 +120,3 @@ export const leftByClues = (clues: readonly Clue[], station: Station, rig: Rig):
 
 /** By how much clues change the odds of something that is not on the list. */
 export const elsewhereByClues = (clues: readonly Clue[]): number => heard(clues).reduce((odds, { meaning }) => Math.max(odds, meaning.elsewhere), 1);
-
-export const CLUE_WEIGHTS = WEIGHTS;

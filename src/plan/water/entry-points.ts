@@ -50,7 +50,7 @@ const BACKGROUND = 0.01;
 const RANKING = ours('which of several ways in: every combination weighed, with our own chances of leaking and of passing');
 const CAUSE_WORDS = { condensation: 'condensation', plumbing: 'plumbing', 'air-conditioner': 'the air conditioner', 'weep-holes': 'the weep holes of a window' } as const;
 
-export const wordOf = (p: number): Likelihood => (p >= LIKELY ? 'likely' : p >= POSSIBLE ? 'possible' : 'unlikely');
+const wordOf = (p: number): Likelihood => (p >= LIKELY ? 'likely' : p >= POSSIBLE ? 'possible' : 'unlikely');
 
 const nothing = (evidence: LeakEvidence, sentence: string): EntryRanking => ({
   candidates: [],

@@ -11,14 +11,14 @@ type Running = {
   /** Effort over which the chance falls to 1/e. [m] */
   readonly reach_m: number;
 };
-export const RUNNING: Readonly<Record<WaterPath['when'], Running>> = {
+const RUNNING: Readonly<Record<WaterPath['when'], Running>> = {
   parked: { at_once: 0.85, reach_m: 1.2 },
   driving: { at_once: 0.75, reach_m: 1.6 },
 };
 /** Below this nothing is said to lead there. [1] */
 export const LEAST_PASS = 0.01;
 
-export const passOf = (path: WaterPath): number => {
+const passOf = (path: WaterPath): number => {
   const { at_once, reach_m } = RUNNING[path.when];
   return at_once * Math.exp(-path.effort_m / reach_m);
 };

@@ -26,14 +26,14 @@ const YEAR_D = 365.25;
  *
  * @assumes  one step off on either side is as likely; at the ends of the scale all of it falls on the one neighbour
  */
-export const oddsOfGrade = (grade: Grade): number => {
+const oddsOfGrade = (grade: Grade): number => {
   const at = GRADES.indexOf(grade);
   const beside = [GRADES[at - 1], GRADES[at + 1]].flatMap((g) => g ?? []);
   const off = (1 - GRADED_RIGHT) / beside.length;
   return GRADED_RIGHT * ODDS_BY_STATE[grade] + beside.reduce((sum, g) => sum + off * ODDS_BY_STATE[g], 0);
 };
 
-export const oddsOfAge = (age_a: number): number => ODDS_BY_AGE.find(([under]) => age_a < under)?.[1] ?? 1;
+const oddsOfAge = (age_a: number): number => ODDS_BY_AGE.find(([under]) => age_a < under)?.[1] ?? 1;
 
 const yearsBetween = (from: CivilDay, to: CivilDay): number => Math.max(0, (to - from) / YEAR_D);
 
