@@ -16,7 +16,7 @@ import { type Course, dryAt, type Stop, stopOf, wasDry } from './proof';
 import type { Ranking } from './ranking';
 import type { WaterRecord } from './record';
 import { BONDED_DRYING, LEAK_STOPPED } from './sources';
-import { trendOf, trendPoints } from './trend';
+import { CHANCE, trendOf, trendPoints } from './trend';
 import type { Candidate, DryState, Leak, OtherCause, Spot, TrendWord } from './water-types';
 import { wetWarmOf } from './wet-warm';
 import type { Weighed } from './yardsticks';
@@ -62,12 +62,15 @@ const cameIn = (s: Standing): boolean => (s.body as BodyOf<(typeof waterTest)['f
 const repairable = (confirmed: StationId | undefined, candidates: readonly Candidate[], suspects: ReadonlySet<StationId>): ReadonlySet<StationId> =>
   confirmed !== undefined ? new Set([confirmed]) : new Set([...candidates.filter((c) => c.word !== 'unlikely').map((c) => c.station), ...suspects]);
 
+/** By its course, or by the same course once it has come as low as the dry places: then only its second time is missing. */
+const isDrying = ({ trend }: Spot): boolean =>
+  trend?.word === 'drying' || (trend?.word === 'watch' && (trend.slope_per_d ?? 0) < 0 && trend.probability !== undefined && trend.probability <= CHANCE);
+
 const dryStateOf = (courses: readonly Course[], dryBy: Standing | undefined, spots: readonly Spot[]): DryState => {
   if (dryBy) return 'dry';
   if (courses.length === 0) return 'not-known';
   if (wasDry(courses)) return 'reopened';
-  const words = spots.flatMap((s) => s.trend?.word ?? []);
-  return words.includes('wetting') ? 'wetting' : words.includes('drying') ? 'drying' : 'wet';
+  return spots.some((s) => s.trend?.word === 'wetting') ? 'wetting' : spots.some(isDrying) ? 'drying' : 'wet';
 };
 
 /** A bonded wall: its core is shut in between skins. Roof and floor are built otherwise. */

@@ -8,7 +8,7 @@ import type { Scale, Trend } from './water-types';
 import type { Weighed } from './yardsticks';
 
 /** By chance in one of twenty at most, one-sided. */
-const CHANCE = 0.05;
+export const CHANCE = 0.05;
 /** Confidence of the slope's interval, two-sided. */
 const CONFIDENCE = 0.9;
 /** Dry is said after two dry readings this far apart. [d] */
