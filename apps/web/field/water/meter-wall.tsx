@@ -1,8 +1,8 @@
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { faceFrame, faceToSheet, sheetToFace } from '../../../../src/drawing';
 import type { Face } from '../../../../src/rig';
 import type { FacePoint, Field, Side } from '../../../../src/terms';
-import { unitOf } from '../../../../src/units';
+import { type Typed, unitOf } from '../../../../src/units';
 import type { Overview } from '../../session/session';
 import { useMoistureField } from '../../session/use-session';
 import { today } from '../../shared/clock';
@@ -17,7 +17,7 @@ import { NumberCells } from '../visit/number-cells';
 import { NumberKeys } from '../visit/number-keys';
 import { PlaceKeys } from './place-keys';
 import { PlaceList } from './place-list';
-import { answersOf, kindOf, leftOf, SCALE_WORD, type Series, type Surface, type Told, type ToRead } from './series';
+import { answersOf, kindOf, leftOf, SCALE_WORD, SCALES, type Series, type Surface, type Told, type ToRead, wasKept } from './series';
 import { countWords, doingOf, ENOUGH_DRY, nextToRead } from './series-words';
 import { unbroken } from './unbroken';
 import { useSeries, useTold } from './use-series';
@@ -41,7 +41,8 @@ export const MeterWall = ({ overview, face, side }: Props) => {
     return all.find((a) => a.scale === query['scale'] && a.meter === (query['meter'] ?? '')) ?? all[0];
   }, [query['leak'], query['scale'], query['meter'], face.id, side]);
   if (!told) return <Waiting record={overview.record} />;
-  const meant: Told = again ? { ...told, scale: again.scale, meter: again.meter } : told;
+  const asked = SCALES.find((scale) => scale === query['scale']);
+  const meant: Told = again ? { ...told, scale: again.scale, meter: again.meter } : asked ? { ...told, scale: asked, meter: query['meter'] ?? '' } : told;
   return <Wall overview={overview} face={face} side={side} told={meant} again={again?.places ?? NONE} leak={query['leak']} />;
 };
 
@@ -92,6 +93,14 @@ const Reading = ({ overview, face, side, told, again, leak, series, put, keep, u
   const given = typeof series.reading === 'object' && 'text' in series.reading ? series.reading : undefined;
   const field: Field | undefined = kind.fields['reading'];
   const figure = given && field?.type === 'number' ? `${given.text} ${unitOf(field.quantity, given.unit).symbol}`.trim() : '';
+
+  // A page that was killed right after the reading was kept still holds it as a draft: it is not asked for again.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when the series is taken up
+  useEffect(() => {
+    const typed = state.state === 'complete' ? (state.body['reading'] as Typed | undefined) : undefined;
+    const here = series.point_m && spotAt(panel, series.point_m)?.readings.findLast((r) => r.day === day);
+    if (here && typed && Math.abs(here.as_read - typed.si) < 1e-9 && !series.kept.some((k) => k.entry === here.entry)) put(wasKept(series, here.entry, dryToday >= ENOUGH_DRY));
+  }, []);
 
   const goTo = (to: ToRead): void => {
     put({ ...series, point_m: to.point_m, reading: undefined, dry: to.dry ?? false });
@@ -207,6 +216,7 @@ const Reading = ({ overview, face, side, told, again, leak, series, put, keep, u
         closer={closer}
         step_m={stepM(series.step, settings)}
         tapes={tapes}
+        away={mode === 'keys' && series.point_m !== undefined}
         touch={(p) => {
           at(snapped(p, stepM(series.step, settings), tapes));
           setCloser(true);
@@ -230,7 +240,10 @@ const Reading = ({ overview, face, side, told, again, leak, series, put, keep, u
               {series.surface === 'dry' ? series.point_m ? null : <span>by lengths</span> : <span>surface {series.surface}</span>}
             </button>
           </div>
-          <NumberKeys label="reading" press={type} />
+          {/* Where there is no room for both, the wall stands until a place is chosen, then the keys. */}
+          <div className={series.point_m ? '' : 'keys-later'}>
+            <NumberKeys label="reading" press={type} />
+          </div>
         </div>
       ) : (
         <>
@@ -245,6 +258,7 @@ const Reading = ({ overview, face, side, told, again, leak, series, put, keep, u
               at(p);
               setCloser(true);
             }}
+            done={press}
           />
           <SurfaceRow surface={series.surface} set={(surface) => put({ ...series, surface })} />
         </>

@@ -13,6 +13,8 @@ type Props = {
   /** By steps of the grid, as it is seen: rightward, upward. */
   readonly move: (right: number, up: number) => void;
   readonly place: (point_m: FacePoint) => void;
+  /** Enter in one of the two fields. */
+  readonly done: () => void;
 };
 
 const ARROWS: readonly (readonly [sign: string, name: string, right: number, up: number])[] = [
@@ -23,7 +25,7 @@ const ARROWS: readonly (readonly [sign: string, name: string, right: number, up:
 ];
 
 /** The place in steps and in lengths off a tape: the way to choose it without a touch on the drawing. */
-export const PlaceKeys = ({ point, tapes, step, preferences, setStep, move, place }: Props) => {
+export const PlaceKeys = ({ point, tapes, step, preferences, setStep, move, place, done }: Props) => {
   const shown = point ? typedOf(point, tapes, preferences) : (['', ''] as const);
   const [typed, setTyped] = useState<readonly [string, string]>();
   const read = typed?.every((t) => t.trim() !== '') ? readPoint(typed, tapes, preferences) : undefined;
@@ -72,6 +74,7 @@ export const PlaceKeys = ({ point, tapes, step, preferences, setStep, move, plac
               inputMode={preferences.system === 'us' ? 'text' : 'decimal'}
               autoComplete="off"
               value={texts[i] ?? ''}
+              onKeyDown={(e) => e.key === 'Enter' && done()}
               onChange={(e) => put(i === 0 ? 0 : 1, e.currentTarget.value)}
             />
           </label>

@@ -16,6 +16,8 @@ export type Running = {
   /** Whether what lies above stayed dry; undefined while nobody said. */
   readonly kept_dry: boolean | undefined;
   readonly before: readonly Stood[];
+  /** Tests of this place when it began. */
+  readonly tests: number;
   /** Its entry, once the result is in the logbook. */
   readonly entry?: EntryId;
   readonly result?: string;

@@ -28,8 +28,19 @@ export const TestBefore = ({
 }) => {
   const { rig, record } = overview;
   const back = href('rig', rig.id, 'water');
+  const candidate = leak?.candidates.find((c) => c.station === station.id);
+  const reasons = [...(candidate?.because ?? []), ...planned.because];
   const start = (): void => {
-    put({ leak: id, station: station.id, how: planned.how, minutes: planned.minutes, started: Date.now(), kept_dry: undefined, before: stood(leak) });
+    put({
+      leak: id,
+      station: station.id,
+      how: planned.how,
+      minutes: planned.minutes,
+      started: Date.now(),
+      kept_dry: undefined,
+      before: stood(leak),
+      tests: candidate?.tests.length ?? 0,
+    });
     announce('The clock runs.');
     buzz(1);
   };
@@ -60,7 +71,8 @@ export const TestBefore = ({
       {planned.cautions.map((c) => (
         <CautionBox key={c} of={c} />
       ))}
-      {planned.because.map((b) => (
+      {reasons.length > 0 && <h2>Why here</h2>}
+      {reasons.map((b) => (
         <p key={b.text}>{unbroken(b.text)}</p>
       ))}
     </Frame>

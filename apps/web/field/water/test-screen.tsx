@@ -1,10 +1,13 @@
+import { useEffect } from 'react';
+import type { Leak } from '../../../../src/plan';
+import type { EntryId } from '../../../../src/terms';
 import type { Overview } from '../../session/session';
 import { PageTitle } from '../../shared/page-title';
 import { stationById } from '../../shared/rig-words';
 import { href, useRoute } from '../../shared/route';
 import { Frame, Primary } from '../frame';
 import { plannedAt } from './planned-test';
-import { useRunning } from './running-test';
+import { type Running, useRunning } from './running-test';
 import { TestBefore } from './test-before';
 import { TestClock } from './test-clock';
 import { TestShown } from './test-shown';
@@ -20,6 +23,11 @@ export const TestScreen = ({ overview, leak: id }: Props) => {
   const leak = leakOf(plan.water, running?.leak ?? id);
   const planned = plannedAt(leak, stationById(rig, running?.station ?? query['station']));
   const station = stationById(rig, planned?.station);
+  // A page that was killed right after the result was kept still holds the test as running: it is not asked for again.
+  const kept = running && running.entry === undefined ? keptSince(leak, running) : undefined;
+  useEffect(() => {
+    if (running && kept !== undefined) put({ ...running, entry: kept });
+  }, [running, kept, put]);
   if (running === undefined) return <Bare overview={overview} words="One moment" />;
   if (running?.entry !== undefined) return <TestShown overview={overview} leak={leak} running={running} put={put} />;
   if (!planned || !station)
@@ -36,6 +44,11 @@ export const TestScreen = ({ overview, leak: id }: Props) => {
   ) : (
     <TestBefore overview={overview} leak={leak} id={id} planned={planned} station={station} put={put} />
   );
+};
+
+const keptSince = (leak: Leak | undefined, running: Running): EntryId | undefined => {
+  const tests = leak?.candidates.find((c) => c.station === running.station)?.tests ?? [];
+  return tests.length > running.tests ? tests.at(-1) : undefined;
 };
 
 const Bare = ({ overview, words }: { readonly overview: Overview; readonly words: string }) => (

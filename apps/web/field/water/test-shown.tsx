@@ -92,7 +92,7 @@ export const TestShown = ({
               </li>
             ))}
           </ol>
-          {all.length > list.length && <p>{all.length - list.length} more, as unlikely as before.</p>}
+          {all.length > list.length && <p>{all.length - list.length} more, as before.</p>}
         </section>
       )}
     </Frame>

@@ -20,6 +20,8 @@ type Props = {
   readonly closer: boolean;
   readonly step_m: number;
   readonly tapes: Tapes;
+  /** Where there is no room for it and the keys, the keys come first. */
+  readonly away: boolean;
   /** A touch, on the face's own axes, not yet brought to the grid. */
   readonly touch: (point_m: FacePoint) => void;
 };
@@ -49,7 +51,7 @@ const useSize = () => {
  * One side of one face as a person before it sees it, with its openings, what was read there, and the place to read now.
  * A touch chooses the place; keys and typed lengths do the same, so that the drawing is never the only way.
  */
-export const WallPicture = ({ rig, face, side, dots, point, closer, step_m, tapes, touch }: Props) => {
+export const WallPicture = ({ rig, face, side, dots, point, closer, step_m, tapes, away, touch }: Props) => {
   const theme = useSettings().theme === 'night' ? 'night' : 'field';
   const [box, size] = useSize();
   const [last, setLast] = useState<FacePoint>();
@@ -85,7 +87,7 @@ export const WallPicture = ({ rig, face, side, dots, point, closer, step_m, tape
   const seen = ([x, y]: readonly [number, number]): readonly [number, number] => [(x - view.x) / view.m_per_px, (y - view.y) / view.m_per_px];
   const here = at && seen(at);
   return (
-    <div className="wall" ref={box}>
+    <div className={`wall${away ? ' away' : ''}`} ref={box}>
       {/* biome-ignore lint/a11y/useKeyWithClickEvents: arrow keys, typed lengths and the list choose the place as well */}
       <svg viewBox={`0 0 ${size.w} ${size.h}`} role="img" aria-label={`${drawing.title}, ${dots.length} places on it`} onClick={press}>
         <g transform={`scale(${1 / view.m_per_px}) translate(${-view.x} ${-view.y})`}>
@@ -94,9 +96,12 @@ export const WallPicture = ({ rig, face, side, dots, point, closer, step_m, tape
           ))}
           {grid !== '' && <path className="grid" d={grid} />}
         </g>
-        {dots.map((d) => (
-          <DotShape key={d.key} dot={d} at={seen(faceToSheet(frame, d.point_m))} figures={figures} />
-        ))}
+        {/* Figures last: a ring that says where to read next must not cover what was read. */}
+        {[...dots]
+          .sort((a, b) => Number(a.form !== 'to-read') - Number(b.form !== 'to-read'))
+          .map((d) => (
+            <DotShape key={d.key} dot={d} at={seen(faceToSheet(frame, d.point_m))} figures={figures} />
+          ))}
         {here && (
           <g className="here">
             <path d={`M0 ${here[1]}H${size.w}M${here[0]} 0V${size.h}`} />
