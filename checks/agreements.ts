@@ -2,6 +2,8 @@ import { airAgreements } from '../src/science/air/air.agreement';
 import { krigingAgreements } from '../src/science/kriging/kriging.agreement';
 import { sealantAgreements } from '../src/science/sealant/sealant.agreement';
 import { statisticsAgreements } from '../src/science/statistics/statistics.agreement';
+import { sunAgreements } from '../src/science/sun/sun.agreement';
+import { surfaceAgreements } from '../src/science/surface/surface.agreement';
 import { tyreAgreements } from '../src/science/tyre/tyre.agreement';
 import { woodAgreements } from '../src/science/wood/wood.agreement';
 import type { Agreement } from '../src/terms';
@@ -16,6 +18,8 @@ export const agreements: readonly Agreement[] = [
   ...sealantAgreements,
   ...statisticsAgreements,
   ...krigingAgreements,
+  ...sunAgreements,
+  ...surfaceAgreements,
   ...caseAgreements,
 ];
 

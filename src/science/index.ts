@@ -7,6 +7,8 @@ export * from './mould';
 export * from './rain';
 export * from './sealant';
 export * from './statistics';
+export * from './sun';
+export * from './surface';
 export * from './tyre';
 export type { Validity } from './validity';
 export * from './wood';

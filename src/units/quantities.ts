@@ -43,7 +43,10 @@ export type QuantityId =
   | 'diffusivity'
   | 'rain-rate'
   | 'density'
-  | 'information';
+  | 'information'
+  | 'irradiance'
+  | 'irradiation'
+  | 'heat-transfer';
 
 export type Quantity = {
   readonly id: QuantityId;
@@ -59,6 +62,8 @@ const FOOT = 12 * INCH;
 /** Pound-force per square inch: 0.45359237 kg × 9.80665 m/s² / (0.0254 m)². Exact by definition. */
 const PSI = (0.45359237 * 9.80665) / (INCH * INCH);
 const POUND = 0.45359237;
+/** British thermal unit, international table. [J] Exact by definition. */
+const BTU = 1055.05585262;
 const DAY = 86400;
 const CELSIUS_ZERO = 273.15;
 const FAHRENHEIT_STEP = 5 / 9;
@@ -303,6 +308,31 @@ export const quantities: Readonly<Record<QuantityId, Quantity>> = {
   },
   density: { id: 'density', meaning: 'mass in a volume', si: 'kg/m³', units: [one('kgm3', 'kg/m³', 3)], usual: { us: 'kgm3', metric: 'kgm3' } },
   information: { id: 'information', meaning: 'what an answer is expected to tell', si: 'bit', units: [one('bit', 'bit', 2)], usual: { us: 'bit', metric: 'bit' } },
+  irradiance: {
+    id: 'irradiance',
+    meaning: 'sunlight on a plane',
+    si: 'W/m²',
+    units: [one('wm2', 'W/m²', 0), { id: 'btuhft2', symbol: 'Btu/(h ft²)', scale: BTU / 3600 / (FOOT * FOOT), decimals: 0 }],
+    usual: { us: 'wm2', metric: 'wm2' },
+  },
+  irradiation: {
+    id: 'irradiation',
+    meaning: 'sunlight on a plane summed over a time',
+    si: 'J/m²',
+    units: [
+      { id: 'mjm2', symbol: 'MJ/m²', scale: 1e6, decimals: 1 },
+      { id: 'kwhm2', symbol: 'kWh/m²', scale: 3.6e6, decimals: 1 },
+      { id: 'btuft2', symbol: 'Btu/ft²', scale: BTU / (FOOT * FOOT), decimals: 0 },
+    ],
+    usual: { us: 'mjm2', metric: 'mjm2' },
+  },
+  'heat-transfer': {
+    id: 'heat-transfer',
+    meaning: 'heat that a surface gives off for each degree it is warmer',
+    si: 'W/(m² K)',
+    units: [one('wm2k', 'W/(m² K)', 1), { id: 'btuhft2f', symbol: 'Btu/(h ft² °F)', scale: BTU / 3600 / (FOOT * FOOT) / FAHRENHEIT_STEP, decimals: 2 }],
+    usual: { us: 'btuhft2f', metric: 'wm2k' },
+  },
 };
 
 /** The unit of a quantity by its id. Throws when the pair does not exist: that is our own mistake, not a person's. */

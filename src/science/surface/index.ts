@@ -1,0 +1,5 @@
+export * from './skin-colour';
+export * from './sky-emissivity';
+export * from './sol-air';
+export * from './surface-temperature';
+export * from './wind-film';
