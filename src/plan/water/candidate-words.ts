@@ -26,7 +26,12 @@ const wayBecause = (rig: Rig, w: Weighed, wet: readonly WaterSpot[]): readonly B
   const reached = wet.filter((_, j) => (w.pass[j] ?? 0) >= LEAST_PASS);
   const [best] = wet.map((spot, j) => ({ spot, pass: w.pass[j] ?? 0, way: w.ways[j] })).toSorted((a, b) => b.pass - a.pass);
   if (best?.way === undefined) return [];
-  const all = wet.length < 2 ? '' : ` Water from it gets to ${reached.length === wet.length ? 'all' : `${reached.length} of the`} ${wet.length} wet places.`;
+  const all =
+    wet.length < 2
+      ? ''
+      : reached.length === wet.length
+        ? ' Water from it gets to all of the wet places.'
+        : ` Water from it gets to ${reached.length} of the ${wet.length} wet places; those within a foot count as one.`;
   const stretch = w.share < WORTH_TELLING ? ` Only about ${lengthWords(w.share * w.station.outline_m)} of its ${lengthWords(w.station.outline_m)} can have wetted them.` : '';
   return [{ text: `${wayWords(rig, best.way, best.spot)}${all}${stretch}`, entries: ids(reached), source: WAYS }];
 };

@@ -16,6 +16,9 @@ const HOW: Readonly<Record<WaterPath['legs'][number]['how'], string>> = {
 /** Legs shorter than this are not worth a word. [m] */
 const WORTH_TELLING_M = 0.1;
 
+/** More legs than this are told as a whole. */
+const MOST_LEGS = 3;
+
 /** `0.4 m (1.3 ft) down, then 0.2 m (0.7 ft) sideways`. */
 const legWords = (path: WaterPath): string => {
   const told: { how: string; length: number }[] = [];
@@ -26,10 +29,11 @@ const legWords = (path: WaterPath): string => {
     if (last?.how === how) last.length += leg.length_m;
     else told.push({ how, length: leg.length_m });
   }
-  return told
-    .filter((t) => t.length >= WORTH_TELLING_M || t.how === HOW['over-edge'])
-    .map((t) => (t.how === HOW['over-edge'] ? t.how : `${lengthWords(t.length)} ${t.how}`))
-    .join(', then ');
+  const worth = told.filter((t) => t.length >= WORTH_TELLING_M || t.how === HOW['over-edge']);
+  if (worth.length <= MOST_LEGS) return worth.map((t) => (t.how === HOW['over-edge'] ? t.how : `${lengthWords(t.length)} ${t.how}`)).join(', then ');
+  const along = [...new Set(worth.flatMap((t) => (t.how.startsWith('along the ') ? [t.how.slice('along the '.length)] : [])))];
+  const over = worth.some((t) => t.how === HOW['over-edge']);
+  return `a way of ${lengthWords(path.length_m)} in all${over ? ', over the edge' : ''}${along.length > 0 ? `, along ${along.map((c) => `the ${c}`).join('; ')}` : ''}`;
 };
 
 /** The way in words: how far above the wet place it begins, and how it runs. */
