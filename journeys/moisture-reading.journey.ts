@@ -12,12 +12,15 @@ import { beginRound, entriesOf, firstVisit, newTrailer, saved, standing, station
  *
  * 20.5 % is the rule of a resistance-meter manual's correction page worked by hand: half a point more for each 5 °C below
  * 20 °C, and 50 °F are 10 °C, so 19.5 + 2 × 0.5. Uncorrected it would only be watched; from 20 % the way in is found before rain.
+ * A wet wall is two questions, where it comes in and how wet it is: the second tells of the reading itself.
  */
 const TYPED = '19.5';
 const CORRECTED = '20.5';
 
 type Reason = { readonly text: string; readonly entries: readonly string[]; readonly worksheet?: { readonly id: string; readonly inputs: Readonly<Record<string, number>> } };
-type PlanRead = { readonly findings: readonly { readonly id: string; readonly title: string; readonly urgency: string; readonly because: readonly Reason[] }[] };
+type PlanRead = {
+  readonly findings: readonly { readonly id: string; readonly rule: string; readonly title: string; readonly urgency: string; readonly because: readonly Reason[] }[];
+};
 
 const profile = newProfile();
 let server: OpenServer;
@@ -31,7 +34,7 @@ let planText = '';
 let finding: PlanRead['findings'][number] | undefined;
 
 const findingOf = (text: string): PlanRead['findings'][number] | undefined =>
-  (JSON.parse(text) as { readonly plan: PlanRead }).plan.findings.find((f) => f.because.some((b) => b.entries.includes(entry)));
+  (JSON.parse(text) as { readonly plan: PlanRead }).plan.findings.find((f) => f.rule === 'wet-wall' && f.because.some((b) => b.entries.includes(entry)));
 
 beforeAll(async () => {
   server = await openServer();
