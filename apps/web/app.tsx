@@ -20,7 +20,10 @@ const useWide = (): boolean => {
   const [wide, set] = useState(isWide);
   useEffect(() => {
     const query = window.matchMedia(`(min-width: ${DESK_WIDTH}px)`);
-    const tell = (): void => set(query.matches);
+    // Paper is narrow, but what is printed is the page that stood on the screen.
+    const tell = (): void => {
+      if (!window.matchMedia('print').matches) set(query.matches);
+    };
     query.addEventListener('change', tell);
     return () => query.removeEventListener('change', tell);
   }, []);

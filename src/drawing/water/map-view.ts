@@ -3,7 +3,6 @@ import type { FacePoint, Side, Station } from '../../terms';
 import { type Bounds, boundsOf, boundsOn, type Frame, faceToSheet, ontoSheet, shifted } from '../frame';
 import { frameAlone } from '../net';
 import { shapePoints } from '../parts';
-import { BEND_M } from '../parts/seams';
 import { flat, type Onto, type Point } from '../path';
 import { penOn } from '../pen';
 import type { Primitive } from '../primitives';
@@ -162,13 +161,15 @@ const breakLine = (view: MapView, x: number, side: 1 | -1): Primitive => {
   return penOn(view.onto).line('dimension', ...points);
 };
 
+/** Less than the bends of the skin: what is mapped ends at the straight edge. [m] */
+const ROUNDED_M = 0.03;
+
 /** The face's own edge, cut where the stretch ends. */
 export const faceEdges = (view: MapView): readonly Primitive[] => {
   const pen = penOn(view.onto);
-  const rounded = view.face.id === 'road' || view.face.id === 'curb' ? BEND_M : 0.05;
   const whole = !view.cut[0] && !view.cut[1];
   return [
-    ...(whole ? [pen.poly('face-edge', view.face.outline_m, rounded)] : edgesWithin(view).map((run) => pen.bent('face-edge', run, rounded))),
+    ...(whole ? [pen.poly('face-edge', view.face.outline_m, ROUNDED_M)] : edgesWithin(view).map((run) => pen.bent('face-edge', run, ROUNDED_M))),
     ...(view.cut[0] ? [breakLine(view, view.from, 1)] : []),
     ...(view.cut[1] ? [breakLine(view, view.to, -1)] : []),
   ];

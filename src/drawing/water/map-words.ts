@@ -18,8 +18,12 @@ const dotted = (view: MapView, parts: readonly DrawnPart[]): readonly Told[] =>
     })
     .sort((a, b) => a.x0 - b.x0);
 
-/** `3 places; a map needs 8.`: what is counted, and what is said of it. */
-const COUNTED = /^(\d+) \w+(; .*)$/;
+/** `3 places are read here; a map needs 8.`: what is counted, and what is said of it. */
+const COUNTED = /^(\d+|One) places?[^;]*(; .*)$/;
+const countIn = (why: string): number => {
+  const count = COUNTED.exec(why)?.[1];
+  return count === 'One' ? 1 : Number(count);
+};
 
 /** Reasons that differ by a count alone are one reason. */
 const reasons = (told: readonly Told[]): readonly { readonly whys: readonly string[]; readonly words: string }[] => {
@@ -30,7 +34,7 @@ const reasons = (told: readonly Told[]): readonly { readonly whys: readonly stri
     if (!known.includes(why)) groups.set(key, [...known, why]);
   }
   return [...groups].map(([key, whys]) => {
-    const counts = whys.map((w) => Number(COUNTED.exec(w)?.[1])).sort((a, b) => a - b);
+    const counts = whys.map(countIn).sort((a, b) => a - b);
     return { whys, words: `Readings only: ${whys.length > 1 ? `${counts[0]} to ${counts.at(-1)} places in a part${key}` : whys[0]}` };
   });
 };

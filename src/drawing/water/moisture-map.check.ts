@@ -98,7 +98,7 @@ describe('the map of a panel', () => {
     // Within a mapped part, too: where no reading is near enough, the map says so.
     const far: DrawnField = {
       ...field,
-      parts: field.parts.map((q) => (q.grid ? { ...q, grid: { ...q.grid, chance: q.grid.chance.map((c, i) => (i > q.grid.chance.length / 2 ? undefined : c)) } } : q)),
+      parts: field.parts.map((q) => (q.grid ? { ...q, grid: { ...q.grid, chance: q.grid.chance.map((c, i, all) => (i > all.length / 2 ? undefined : c)) } } : q)),
     };
     expect(mapParts(rig, panel, far, {})?.unread).toBe(true);
   });

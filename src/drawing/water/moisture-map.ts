@@ -36,6 +36,8 @@ export type MapOptions = {
 
 /** Room above the face for ways that come in over its edge, below it for what is said of its parts and for the scale. [type sizes] */
 const [ABOVE, BELOW] = [2.4, 7.2] as const;
+/** Where the scale stands: below what is said of the parts, or close under the face. [type sizes] */
+const [SPOKEN, QUIET] = [4.9, 1.6] as const;
 
 const withinStretch = (view: MapView, part: DrawnPart): boolean => {
   const b = boundsOf(part.field.outline_m);
@@ -153,7 +155,9 @@ export const mapParts = (rig: Rig, panel: Panel, field: DrawnField, options: Map
   );
   const { primitives: said, notes } = whyOnly(view, shown);
   const size = type * 0.92;
-  const foot = area.y1 + type * 4.9;
+  const numbers = bayNumbers(view, shown);
+  const spoken = said.length > 0 || numbers.length > 0;
+  const foot = area.y1 + type * (spoken ? SPOKEN : QUIET);
   const beyond = hasBeyond(view, panel.spots);
   return {
     view,
@@ -164,7 +168,7 @@ export const mapParts = (rig: Rig, panel: Panel, field: DrawnField, options: Map
     unread: hatched.length > 0,
     ringed: ring.length > 0,
     crosses: crosses.length > 0,
-    height: view.height + (notes.length + (beyond ? 1.4 : 0)) * size * 1.2,
+    height: view.height - (spoken ? 0 : (SPOKEN - QUIET) * type) + (notes.length + (beyond ? 1.4 : 0)) * size * 1.2,
     primitives: [
       ...bands.flatMap((b) => b.tones),
       ...hatched,
@@ -175,7 +179,7 @@ export const mapParts = (rig: Rig, panel: Panel, field: DrawnField, options: Map
       ...faceEdges(view),
       ...names.primitives,
       ...said,
-      ...bayNumbers(view, shown),
+      ...numbers,
       ...drawn.lines,
       ...labels,
       ...soundings.flatMap((s) => s.primitives),

@@ -29,6 +29,25 @@ const drawnFrom = ({ side, onto }: MapView, s: Station): readonly Primitive[] =>
   return drawn.slice(0, LOOKED_THROUGH.some((l) => s.looks.includes(l)) ? 2 : 1);
 };
 
+/** It goes on beyond the stretch. */
+const isCut = (view: MapView, s: Station): boolean => {
+  const b = boundsOf(shapePoints(s.shape));
+  return b.x0 < view.from - 1e-6 || b.x1 > view.to + 1e-6;
+};
+
+/** Of a part that goes on beyond the stretch only its edges within are drawn. */
+const edgesOf = (view: MapView, s: Station): readonly Primitive[] => {
+  const { x0, y0, x1, y1 } = boundsOf(shapePoints(s.shape));
+  const corners: readonly FacePoint[] = [
+    [x0, y0],
+    [x1, y0],
+    [x1, y1],
+    [x0, y1],
+    [x0, y0],
+  ];
+  return runsWithin(view, [corners]).map((run) => penOn(view.onto).bent('picture-thin', run, 0.05));
+};
+
 /** What is cut through, as it is seen from this side, each with its spoken name; from outside the other parts as well. */
 export const partsOf = (view: MapView): readonly Primitive[] => {
   const { rig, side, onto, px } = view;
@@ -36,6 +55,7 @@ export const partsOf = (view: MapView): readonly Primitive[] => {
     if (s.shape.form === 'lines') return side === 'inside' ? [] : drawPart(s.part, { form: 'lines', lines_m: runsWithin(view, s.shape.lines_m) }, onto, {});
     if (side === 'inside' && (!s.cut_through || s.within !== undefined)) return [];
     const group = stationGroup(rig, s, view.frame, px, undefined, () => undefined);
+    if (isCut(view, s)) return [{ ...group, role: 'plain', children: edgesOf(view, s) }];
     return [s.cut_through ? { ...group, label: stationWords(rig, s), children: drawnFrom(view, s) } : { ...group, role: 'plain', children: drawnFrom(view, s) }];
   });
 };
@@ -92,7 +112,11 @@ export const namesOn = (view: MapView, fields: readonly Field[], taken: readonly
   const arches = fields.flatMap((f) => f.holes_m.flatMap((h) => stationIn(view, h) ?? []));
   for (const s of view.rig.stations) {
     if (!isOnView(view, s) || !(s.cut_through || arches.includes(s)) || s.shape.form === 'lines' || isArea(s) || s.within !== undefined) continue;
-    const b = boundsOn(view.frame, shapePoints(s.shape));
+    const whole = boundsOf(shapePoints(s.shape));
+    const b = boundsOn(view.frame, [
+      [Math.max(whole.x0, view.from), whole.y0],
+      [Math.min(whole.x1, view.to), whole.y1],
+    ]);
     const words = ownName(view.rig, s);
     const room = b.x1 - b.x0 - size * 0.6;
     const lines = wrapped(words, size, room);

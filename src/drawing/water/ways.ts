@@ -29,8 +29,17 @@ const MOST = 4;
 export const followedSpot = (leak: Leak): Leak['spots'][number] | undefined =>
   [...leak.spots].sort((a, b) => b.readings.length - a.readings.length || (b.yardsticks.reference?.excess ?? 0) - (a.yardsticks.reference?.excess ?? 0))[0];
 
+/** Where the ways are drawn to: the followed spot, or that of the metered ones with a way to it which lies nearest. */
+const targetOf = (leak: Leak): EntryId | undefined => {
+  const followed = followedSpot(leak);
+  if (!followed) return undefined;
+  const reached = new Set(leak.candidates.flatMap((c) => c.paths.map((q) => q.spot)));
+  const away = (s: Leak['spots'][number]): number => Math.hypot(s.point_m[0] - followed.point_m[0], s.point_m[1] - followed.point_m[1]);
+  return leak.spots.filter((s) => reached.has(s.id) && s.face === followed.face && s.readings.length > 0).sort((a, b) => away(a) - away(b))[0]?.id;
+};
+
 const pathOf = (candidate: Candidate, spot: EntryId | undefined): WaterPath | undefined =>
-  candidate.paths.find((p) => p.spot === spot) ?? [...candidate.paths].sort((a, b) => a.effort_m - b.effort_m)[0];
+  candidate.paths.find((q) => q.spot === spot) ?? [...candidate.paths].sort((a, b) => a.effort_m - b.effort_m)[0];
 
 /**
  * The candidates that are drawn: all that are likely or possible, and enough of the others to see what they were weighed against.
@@ -38,7 +47,7 @@ const pathOf = (candidate: Candidate, spot: EntryId | undefined): WaterPath | un
  * @param behind  set behind each letter, where several leaks stand on one sheet
  */
 export const waysOf = (rig: Rig, leak: Leak, behind = ''): readonly Way[] => {
-  const spot = followedSpot(leak)?.id;
+  const spot = targetOf(leak);
   return leak.candidates.flatMap((c, i): readonly Way[] => {
     const station = rig.stations.find((s) => s.id === c.station);
     if (!station || (i >= MOST && c.word === 'unlikely') || letterOf(i) === '') return [];

@@ -89,7 +89,14 @@ export const WaterMap = ({ panel, leak }: { readonly panel: Panel; readonly leak
       </fieldset>
       {next && field.next_places.length > 0 && (
         <p className="water-next-places">
-          <b>Read next:</b> {field.next_places.map((n, i) => `${i + 1} ${n.words}`).join('; ')}. <a href={href('rig', id, 'meter', panel.face, panel.side)}>Meter this wall</a>
+          <b>Read next:</b>{' '}
+          {field.next_places.map((n, i) => (
+            <span key={n.words}>
+              <b className="accent">{i + 1}</b> {n.words}
+              {i < field.next_places.length - 1 ? '; ' : '. '}
+            </span>
+          ))}
+          <a href={href('rig', id, 'meter', panel.face, panel.side)}>Meter this wall</a>
         </p>
       )}
       {found && found.assumes.length > 0 && (

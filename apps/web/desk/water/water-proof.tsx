@@ -14,7 +14,7 @@ export const Proof = ({ leak }: { readonly leak: Leak }) => {
   const tested = leak.confirmed ?? (leak.repairs.length > 0 ? leak.candidates[0]?.station : undefined);
   const spot = leak.spots[0];
   return (
-    <section>
+    <section className="proof">
       <h2 className="group-head">Is it out?</h2>
       <ul className="rows">
         <Finding

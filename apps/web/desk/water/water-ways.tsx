@@ -77,8 +77,8 @@ const Way = ({ leak, candidate, letter }: { readonly leak: Leak; readonly candid
         <h3>
           <a href={desk.place(id, candidate.station)}>{station ? stationWords(overview.rig, station) : candidate.station}</a>
         </h3>
-        {first && <p className="mut small">{first.text}</p>}
-        {more.length > 0 && (
+        {first && <p className="mut small way-reason">{first.text}</p>}
+        {first && (
           <details className="way-more">
             <summary className="small">why</summary>
             {[first, ...more].map((b) =>
