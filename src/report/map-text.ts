@@ -21,6 +21,9 @@ const highest = ({ grid }: MoistureField['parts'][number]): { readonly chance: n
   return best;
 };
 
+/** Never certain: a map is a guess between readings. */
+const chanceWords = (chance: number): string => (chance > 0.99 ? 'above 99 %' : chance < 0.01 ? 'below 1 %' : `${Math.round(chance * 100)} %`);
+
 /** The map of one panel in words: what was mapped, part by part, with the check that leaves readings out, and where to read next. */
 export const mapText = (panel: Panel, map: MoistureField, preferences: Preferences): string => {
   const at = (x: number, y: number): string => `${show(x, 'length', preferences)} along, ${show(y, 'length', preferences)} up`;
@@ -28,7 +31,7 @@ export const mapText = (panel: Panel, map: MoistureField, preferences: Preferenc
     const loo = part.leave_one_out;
     const check = loo ? ` Leaving readings out one by one it misses by ${points(panel, loo.error)}, their mean by ${points(panel, loo.of_the_mean)}.` : '';
     const top = highest(part);
-    const most = top ? ` Highest chance ${Math.round(top.chance * 100)} % at ${at(top.x_m, top.y_m)}.` : '';
+    const most = top ? ` Highest chance ${chanceWords(top.chance)} at ${at(top.x_m, top.y_m)}.` : '';
     return wrap(
       `Part ${i + 1}, ${part.readings} ${part.readings === 1 ? 'reading' : 'readings'}: ${part.drawn === 'map' ? 'mapped' : 'readings only'}.${part.why === undefined ? '' : ` ${part.why}`}${check}${most}`,
       2,
