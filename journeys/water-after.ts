@@ -2,7 +2,7 @@ import { DEMO_RIG, demoLines } from '../apps/demo';
 import { METER, METERINGS, type Reading } from '../apps/demo/metering';
 import { teller, typed } from '../apps/demo/teller';
 import { kindById } from '../src/entries';
-import { type Line, writeLogbook } from '../src/logbook';
+import { writeLogbook } from '../src/logbook';
 import type { Draft } from '../src/terms';
 
 /**
@@ -24,7 +24,7 @@ const LEFT: readonly (readonly [day: string, left: number])[] = [
   ['2026-12-14', 0.06],
 ];
 
-type Told = Pick<Draft, 'kind' | 'place' | 'body'> & { readonly at: string; readonly observed_at?: string; readonly concerns?: readonly string[]; readonly note?: string };
+type Told = Pick<Draft, 'kind' | 'place' | 'body'> & { readonly at: string; readonly observed_at?: string };
 
 const number = ([, , percent]: Reading): number => Number(percent);
 const middle = (readings: readonly Reading[]): number => {
@@ -80,6 +80,11 @@ const hose = (at: string, station: string, result: 'came-in' | 'stayed-dry', min
   body: { how: 'hose', result, ran_for: typed(minutes, 'duration', 'min'), kept_dry: true },
 });
 
+/** Another end: a storm a week after the leak was called stopped, and the wall as wet as before. */
+const CAME_BACK: readonly Told[] = [rain('2026-10-23', '1.4', 'road'), ...metered('2026-10-25', 1)];
+
+const byTime = (told: readonly Told[]): readonly Told[] => told.toSorted((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+
 const STORY: readonly Told[] = [
   hose('2026-10-04T10:20:00-04:00', BELT, 'stayed-dry', '8'),
   hose('2026-10-04T10:45:00-04:00', WINDOW, 'came-in', '5'),
@@ -87,20 +92,19 @@ const STORY: readonly Told[] = [
   rain('2026-10-10', '0.6', 'road'),
   rain('2026-10-16', '0.9', 'calm'),
   ...LEFT.flatMap(([day, left]) => metered(day, left)),
-].toSorted((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
+];
 
 /**
  * The logbook of the demo with what followed, up to and with a day; written by a second phone that held the first one's lines.
  *
- * @param until     civil day, such as 2026-10-18, or an hour of it, such as 2026-10-04T11
- * @param concerns  what the repair is said to settle
+ * @param until  civil day, such as 2026-10-18, or an hour of it, such as 2026-10-04T11
+ * @param end    how it went on after the leak was called stopped
  */
-export const demoUntil = (until: string, concerns: readonly string[] = []): string => {
+export const demoUntil = (until: string, end: 'held' | 'came-back' = 'held'): string => {
   const before = demoLines();
   const last = before.at(-1);
   const known = last ? [{ device: last.entry.device, counter: last.entry.counter, hash: last.hash }] : [];
   const story = teller(DEMO_RIG, '01890000-0000-7000-8000-0000000000d4', 'Robin', (kind) => kindById(kind)?.version ?? 1, known);
-  for (const told of STORY) if (told.at.slice(0, until.length) <= until) story.tell({ ...told, ...(told.kind === 'rebedded' && concerns.length > 0 ? { concerns } : {}) });
-  const after: readonly Line[] = story.lines();
-  return writeLogbook([...before, ...after]);
+  for (const told of byTime(end === 'held' ? STORY : [...STORY, ...CAME_BACK])) if (told.at.slice(0, until.length) <= until) story.tell(told);
+  return writeLogbook([...before, ...story.lines()]);
 };
