@@ -176,11 +176,14 @@ describe('screens, with the sample rig', () => {
     const place = await page.locator('a[href*="/place/"]').first().getAttribute('href');
     await open(place?.replace('#/', '') ?? '');
     const describe_ = await page.locator('a[href*="/describe/"]').first().getAttribute('href');
+    await open(`rig/${rig}/water`);
+    const test = await page.locator('a[href*="/water-test/"]').first().getAttribute('href');
+    expect(test).toBeTruthy();
     await page.setViewportSize(DESK);
     await open(`rig/${rig}/plan`);
     const finding = await page.locator('a[href*="/finding/"]').first().getAttribute('href');
     await page.setViewportSize(PHONE);
-    const more = [job, job?.replace('/job/', '/care/'), correct, place, describe_, finding].map((a) => a?.replace('#/', '') ?? 'missing');
+    const more = [test, job, job?.replace('/job/', '/care/'), correct, place, describe_, finding].map((a) => a?.replace('#/', '') ?? 'missing');
     const own = [
       'plan',
       'plan/shopping',
@@ -196,12 +199,48 @@ describe('screens, with the sample rig', () => {
       'add?kind=wood-moisture-pin',
       'copies',
       'print',
+      'water',
+      'meter',
+      'meter/road/inside',
+      'meter/roof/outside',
+      'water-note',
+      ...['rain-fell', 'leak-clue', 'other-cause', 'air-and-skin', 'resealed'].map((k) => `water-note/${k}`),
     ].map((p) => `rig/${rig}/${p}`);
     addresses = [...own, ...more];
     for (const address of addresses) {
       await open(address);
       await lookHere(address.replace(rig, '*'));
     }
+    expect(reported()).toEqual([]);
+  });
+
+  it('a wall that is metered, and a test that runs', async () => {
+    await open(`rig/${rig}/meter/road/inside`);
+    await page.getByRole('button', { name: /^Place:/ }).click();
+    await page.getByLabel(/^From the front/).fill('900');
+    await page.getByLabel(/^Up from/).fill('20');
+    await until(page, 'no wall', (s) => s.primary === 'Choose another place');
+    await lookHere('a place off the wall');
+    await hand.press('Left');
+    await hand.press('6 in');
+    await lookHere('a place by steps');
+    await hand.press('All places');
+    await until(page, 'the places', (s) => s.primary === 'Back to the wall');
+    await lookHere('the places of a wall');
+    await page.locator('main li button').first().click();
+    await until(page, 'the keys', (s) => s.primary === 'Type the reading');
+    await hand.type('88');
+    await until(page, 'a doubt', (s) => s.primary.startsWith('Yes, 88'));
+    await lookHere('a figure that is doubted');
+    await open(`rig/${rig}/water`);
+    await page.locator('a[href*="/water-test/"]').first().click();
+    await until(page, 'the test', (s) => /start$/.test(s.primary));
+    await hand.go();
+    await until(page, 'the clock', (s) => s.primary === 'Water came in');
+    await lookHere('a water test that runs');
+    await hand.press(/^Stayed dry/);
+    await until(page, 'what it showed', (s) => s.heading.startsWith('It stayed dry'));
+    await lookHere('what a water test showed');
     expect(reported()).toEqual([]);
   });
 
