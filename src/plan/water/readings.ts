@@ -3,7 +3,7 @@ import type { Standing } from '../../logbook';
 import { faceOf, type Meter, pointInside, pointOf, type Rig } from '../../rig';
 import { PIN_METER_UNCERTAINTY, pinMeterLinear, pinMeterPfaffGarrahan, pinMeterReading, pinMeterTemperature } from '../../science';
 import type { BodyOf } from '../../terms';
-import { figure, fromSi, kelvin, moistureContent } from '../../units';
+import { fromSi, kelvin, moistureContent } from '../../units';
 import type { Worked } from '../plan-types';
 import { METER_KINDS } from './record';
 import { SCALES } from './scales';
@@ -124,6 +124,3 @@ const WHY_NOT: Readonly<Record<NoNumber, string>> = {
 
 /** Why a reading gives no number, in words. */
 export const whyNoNumber = (why: NoNumber): string => WHY_NOT[why];
-
-/** Signed difference in points, as people read it. */
-export const signedPoints = (by: number): string => `${by < 0 ? '−' : '+'}${figure(Math.abs(by) * 100, 1)}`;
