@@ -2,19 +2,13 @@ import type { FacePoint, StationId } from '../../terms';
 import { pointInside } from '../outline';
 import type { Rig } from '../rig';
 import type { Box } from '../shapes';
+import { key, type Mesh, meshOn, OVER_EDGE, PLAIN, paired, STEP_M, sampled, THROUGH_FLOOR } from './mesh';
 import { type Space, type Surface, surfacesOf } from './surfaces';
 import { channels, type Gap, gaps, type WayIn, waysIn } from './ways-in';
 
-/** Width of the lattice. On a plain face effort does not depend on it; round edges and openings it is how finely a way is known. [m] */
-export const STEP_M = 0.2;
 /** Points of two faces nearer than this are the same edge: the drawing's rounded corners are cut off. [m] */
 const SAME_EDGE_M = 0.13;
 const FLOOR_LINE = 'floor line';
-
-/** How two points are joined. */
-export const PLAIN = -1;
-export const OVER_EDGE = -2;
-export const THROUGH_FLOOR = -3;
 
 /** The unfolded rig as points and the short moves between them. Numbers in columns: it is walked thousands of times. */
 export type Lattice = {
@@ -46,31 +40,7 @@ export type Lattice = {
 
 export type Entries = { readonly all: readonly number[] /** Those that face the wind while driving. */; readonly windward: readonly number[] };
 
-/** Whole numbers as one, for looking up; good to a million either way. */
-const paired = (i: number, j: number): number => (i + 1e6) * 4e6 + (j + 1e6);
-/** To the millimetre: nothing on a rig is drawn finer. */
-const key = (x: number, y: number): number => paired(Math.round(x * 1000), Math.round(y * 1000));
 const strictlyIn = ([x, y]: FacePoint, b: Box): boolean => x > b.x0 + 1e-6 && x < b.x1 - 1e-6 && y > b.y0 + 1e-6 && y < b.y1 - 1e-6;
-
-/** Its corners and where it crosses the lines of the lattice: no two neighbours are farther apart than one cell's diagonal. */
-const sampled = (line: readonly FacePoint[], [ox, oy]: FacePoint): readonly FacePoint[] => {
-  const out: FacePoint[] = [];
-  for (let i = 1; i < line.length; i++) {
-    const [a, b] = [line[i - 1], line[i]];
-    if (!a || !b) continue;
-    const ts = [0];
-    for (const [p, q, o] of [
-      [a[0], b[0], ox],
-      [a[1], b[1], oy],
-    ] as const) {
-      const [lo, hi] = [Math.min(p, q), Math.max(p, q)];
-      for (let k = Math.ceil((lo - o) / STEP_M + 1e-9); o + k * STEP_M < hi - 1e-9; k++) ts.push((o + k * STEP_M - p) / (q - p));
-    }
-    for (const t of ts.sort((x, y) => x - y)) out.push([a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])]);
-  }
-  const last = line.at(-1);
-  return last ? [...out, last] : out;
-};
 
 const ring = (b: Box): readonly FacePoint[] => [
   [b.x0, b.y0],
@@ -88,72 +58,8 @@ const passes = (from: Surface, to: Surface): boolean => {
   return to.kind !== 'roof' || from.faces_wind;
 };
 
-type Link = { readonly a: number; readonly b: number; readonly by: number; readonly length: number };
-
-class Builder {
-  readonly points: { readonly on: number; readonly at: FacePoint; readonly space: Space }[] = [];
-  readonly links: Link[] = [];
-  readonly #ids: Map<number, number>[];
-  readonly #cells: Map<number, number[]>[];
-  readonly edge = new Set<number>();
-  readonly extra = new Set<number>();
-
-  constructor(readonly surfaces: readonly Surface[]) {
-    this.#ids = surfaces.map(() => new Map());
-    this.#cells = surfaces.map(() => new Map());
-  }
-
-  point(on: number, at: FacePoint, extra: boolean): number {
-    const surface = this.surfaces[on] as Surface;
-    const k = key(at[0], at[1]);
-    const known = this.#ids[on]?.get(k);
-    if (known !== undefined) return known;
-    const id = this.points.length;
-    this.points.push({ on, at, space: surface.at(at[0], at[1]) });
-    this.#ids[on]?.set(k, id);
-    const cell = this.#cell(on, at, 0, 0);
-    const cells = this.#cells[on];
-    const there = cells?.get(cell);
-    if (there) there.push(id);
-    else cells?.set(cell, [id]);
-    if (extra) this.extra.add(id);
-    return id;
-  }
-
-  #cell(on: number, [x, y]: FacePoint, i: number, j: number): number {
-    const [ox, oy] = this.surfaces[on]?.origin_m ?? [0, 0];
-    return paired(Math.floor((x - ox) / STEP_M + 1e-6) + i, Math.floor((y - oy) / STEP_M + 1e-6) + j);
-  }
-
-  /** No farther than one step along either axis. */
-  near(on: number, at: FacePoint): number[] {
-    const found: number[] = [];
-    for (let i = -1; i <= 1; i++)
-      for (let j = -1; j <= 1; j++)
-        for (const id of this.#cells[on]?.get(this.#cell(on, at, i, j)) ?? []) {
-          const p = this.points[id]?.at ?? at;
-          if (Math.abs(p[0] - at[0]) <= STEP_M + 1e-6 && Math.abs(p[1] - at[1]) <= STEP_M + 1e-6) found.push(id);
-        }
-    return found;
-  }
-
-  link(a: number, b: number, by: number): void {
-    const [p, q] = [this.points[a], this.points[b]];
-    if (!p || !q || a === b) return;
-    const length = by === OVER_EDGE || by === THROUGH_FLOOR ? 0 : Math.hypot(p.at[0] - q.at[0], p.at[1] - q.at[1]);
-    this.links.push({ a, b, by, length });
-  }
-
-  /** A line of points; led along by a channel, or only the face's edge. */
-  line(on: number, line: readonly FacePoint[], by: number): readonly number[] {
-    const ids = sampled(line, this.surfaces[on]?.origin_m ?? [0, 0]).map((p) => this.point(on, p, true));
-    if (by >= 0) for (let i = 1; i < ids.length; i++) this.link(ids[i - 1] as number, ids[i] as number, by);
-    return ids;
-  }
-}
-
 /** The points on the lines of the lattice, within the face and off what is cut away. */
-const fill = (b: Builder, on: number, holes: readonly Box[]): void => {
+const fill = (b: Mesh, on: number, holes: readonly Box[]): void => {
   const s = b.surfaces[on] as Surface;
   const xs = s.outline_m.map((p) => p[0]);
   const ys = s.outline_m.map((p) => p[1]);
@@ -170,7 +76,7 @@ const fill = (b: Builder, on: number, holes: readonly Box[]): void => {
     }
 };
 
-const joinEdges = (b: Builder): void => {
+const joinEdges = (b: Mesh): void => {
   const cells = new Map<number, number[]>();
   const cut = (v: number): number => Math.floor(v / SAME_EDGE_M);
   const cell = ([x, y, z]: Space, i: number, j: number, k: number): number => paired(cut(x) + i, cut(y) + j) * 1e3 + cut(z) + k + 10;
@@ -220,7 +126,7 @@ const PROBE_M = 0.02;
 
 const build = (rig: Rig): Lattice => {
   const surfaces = surfacesOf(rig);
-  const b = new Builder(surfaces);
+  const b = meshOn(surfaces);
   const named = channels(rig);
   const open = gaps(rig);
   const names = [...named.map((c) => c.name), FLOOR_LINE];
@@ -295,7 +201,7 @@ const build = (rig: Rig): Lattice => {
   return columns(b, names, open, entries);
 };
 
-const columns = (b: Builder, names: readonly string[], open: readonly Gap[], entries: ReadonlyMap<StationId, { all: Set<number>; windward: Set<number> }>): Lattice => {
+const columns = (b: Mesh, names: readonly string[], open: readonly Gap[], entries: ReadonlyMap<StationId, { all: Set<number>; windward: Set<number> }>): Lattice => {
   const size = b.points.length;
   const first = new Int32Array(size + 1);
   for (const { a, b: c } of b.links) {

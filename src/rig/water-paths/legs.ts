@@ -1,7 +1,8 @@
 import type { FacePoint } from '../../terms';
 import { pointInside } from '../outline';
 import type { Box } from '../shapes';
-import { type Lattice, OVER_EDGE, PLAIN, STEP_M, THROUGH_FLOOR } from './lattice';
+import type { Lattice } from './lattice';
+import { OVER_EDGE, PLAIN, STEP_M, THROUGH_FLOOR } from './mesh';
 import type { Leg, LegHow } from './types';
 
 /** One move of a way, still lattice by lattice. */

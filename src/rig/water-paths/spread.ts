@@ -1,5 +1,6 @@
 import { EDGE_RISE_M, EFFORT, effortDriving, effortParked, type Move } from './effort';
-import { isWall, type Lattice, OVER_EDGE, PLAIN, passesEdge, THROUGH_FLOOR } from './lattice';
+import { isWall, type Lattice, passesEdge } from './lattice';
+import { OVER_EDGE, PLAIN, THROUGH_FLOOR } from './mesh';
 import type { Surface } from './surfaces';
 import type { Tilt } from './types';
 

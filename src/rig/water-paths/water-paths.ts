@@ -1,8 +1,9 @@
 import type { FacePoint, StationId } from '../../terms';
 import type { Rig } from '../rig';
 import { EFFORT, type Move, SOAKS_M, WIND_LIFT_M } from './effort';
-import { isWall, type Lattice, latticeOf, PLAIN, slopeAt } from './lattice';
+import { isWall, type Lattice, latticeOf, slopeAt } from './lattice';
 import { legsOf, type Step, straight } from './legs';
+import { PLAIN } from './mesh';
 import { effortOf, heightOf, type Spread, spreadTo, steepestOf, type Weighed, type When, weigh } from './spread';
 import { type Surface, surfaceFor } from './surfaces';
 import type { Tilt, WaterPath, WaterSpot } from './types';
