@@ -1,4 +1,4 @@
-import { blankRig, applyLayout, type Answers, layoutFrom, type Rig, type RigKindId } from '../src/rig';
+import { type Answers, applyLayout, blankRig, layoutFrom, type Rig, type RigKindId } from '../src/rig';
 import type { FaceId, FacePoint, Shape } from '../src/terms';
 import type { Chance } from './chance';
 

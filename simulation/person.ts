@@ -1,5 +1,5 @@
 import type { FaceId, FacePoint } from '../src/terms';
-import { extentOfShape, faceExtent, isWall, type WallId, WALLS } from './body';
+import { extentOfShape, faceExtent, isWall, WALLS, type WallId } from './body';
 import type { Chance } from './chance';
 import type { Damp } from './walk';
 import type { Truth } from './world';
@@ -7,7 +7,7 @@ import type { Truth } from './world';
 export type Metered = { readonly face: FaceId; readonly point: FacePoint; readonly percent: number };
 
 /** What somebody with a pin meter and an hour writes down: some places, some grades, some of the circumstances. */
-export type Record = {
+export type Noted = {
   readonly readings: readonly Metered[];
   readonly dry_percent: number;
   readonly grades: ReadonlyMap<string, number>;
@@ -32,7 +32,7 @@ const excess = (damp: readonly Damp[], face: FaceId, [x, y]: FacePoint): number 
   return 19 * (1 - Math.exp(-near / MANY));
 };
 
-export const keepRecord = (truth: Truth, damp: readonly Damp[], c: Chance): Record | undefined => {
+export const keepRecord = (truth: Truth, damp: readonly Damp[], c: Chance): Noted | undefined => {
   const { rig } = truth;
   const dry = c.between(9.5, 13);
   const readings: Metered[] = [];
@@ -96,7 +96,7 @@ export const keepRecord = (truth: Truth, damp: readonly Damp[], c: Chance): Reco
 };
 
 /** Wet and dry as a careful person would say it; what lies between is left out. */
-export const wetAndDry = (record: Record): { readonly wet: readonly Metered[]; readonly dry: readonly Metered[] } => ({
+export const wetAndDry = (record: Noted): { readonly wet: readonly Metered[]; readonly dry: readonly Metered[] } => ({
   wet: record.readings.filter((r) => r.percent > record.dry_percent + 3.5),
   dry: record.readings.filter((r) => r.percent < record.dry_percent + 1.5),
 });

@@ -1,21 +1,6 @@
 import type { Likelihood } from '../src/plan';
-import { type Trial, trial } from './trial';
-
-/** The seed of the first world; every world takes the next. */
-export const FIRST_SEED = 20_260_101;
-export const WORLDS = 600;
-
-/** Worlds in a row until so many leaks were noticed; those that nobody would have noticed are counted, not replaced in secret. */
-export const runTrials = (worlds: number, first_seed = FIRST_SEED): { readonly trials: readonly Trial[]; readonly unnoticed: number } => {
-  const trials: Trial[] = [];
-  let unnoticed = 0;
-  for (let seed = first_seed; trials.length < worlds; seed++) {
-    const one = trial(seed);
-    if (one) trials.push(one);
-    else unnoticed++;
-  }
-  return { trials, unnoticed };
-};
+import { FIRST_SEED } from './results';
+import type { Trial } from './trial';
 
 type By = 'ranked' | 'nearest' | 'by_prior';
 
@@ -38,25 +23,36 @@ const row = (words: string, trials: readonly Trial[]): string => {
 const WORDS: readonly Likelihood[] = ['likely', 'possible', 'unlikely'];
 
 const wordRow = (word: Likelihood, trials: readonly Trial[]): string => {
-  const said = trials.flatMap((t) => t.said.filter((s) => s.word === word));
-  const right = said.filter((s) => s.true_).length;
-  const mean = said.reduce((sum, s) => sum + s.probability, 0) / Math.max(1, said.length);
-  return `| ${word} | ${said.length} | ${share(right, said.length)} | ${said.length === 0 ? '–' : `${Math.round(mean * 100)} %`} |`;
+  const sum = (of: 'times' | 'right' | 'chances'): number => trials.reduce((all, t) => all + t.said[word][of], 0);
+  return `| ${word} | ${sum('times')} | ${share(sum('right'), sum('times'))} | ${share(sum('chances'), sum('times'))} |`;
 };
 
 /** The tables of the docs page, as markdown. */
-export const simulationTables = (trials: readonly Trial[], unnoticed: number): string => {
+export const simulationTables = (trials: readonly Trial[]): string => {
+  const unnoticed = (trials.at(-1)?.seed ?? 0) - FIRST_SEED + 1 - trials.length;
   const listed = trials.filter((t) => t.listed !== 'none');
   const none = trials.filter((t) => t.listed === 'none');
   const rows = [
     row('every leak', trials),
     row('at least one way in is an opening or seam', listed),
-    row('of these, parked', listed.filter((t) => t.truth.when === 'parked')),
-    row('of these, driving', listed.filter((t) => t.truth.when === 'driving')),
-    row('of these, bonded walls', listed.filter((t) => t.truth.construction === 'bonded')),
-    row('of these, hung walls', listed.filter((t) => t.truth.construction === 'hung')),
+    row(
+      'of these, parked',
+      listed.filter((t) => t.when === 'parked'),
+    ),
+    row(
+      'of these, driving',
+      listed.filter((t) => t.when === 'driving'),
+    ),
+    row(
+      'of these, bonded walls',
+      listed.filter((t) => t.construction === 'bonded'),
+    ),
+    row(
+      'of these, hung walls',
+      listed.filter((t) => t.construction === 'hung'),
+    ),
   ];
-  const falsely = none.filter((t) => t.said.some((s) => s.word === 'likely')).length;
+  const falsely = none.filter((t) => t.said.likely.times > 0).length;
   const saidUnknown = none.filter((t) => t.unknown_source >= 0.15).length;
   const saidUnknownElse = listed.filter((t) => t.unknown_source >= 0.15).length;
   const middle = (pick: (t: Trial) => number): number => trials.map(pick).toSorted((a, b) => a - b)[Math.floor(trials.length / 2)] ?? 0;
@@ -70,6 +66,6 @@ export const simulationTables = (trials: readonly Trial[], unnoticed: number): s
     ...WORDS.map((w) => wordRow(w, trials)),
     '',
     `Of ${none.length} leaks that were at no opening or seam at all, ${falsely} had some candidate falsely called likely (${share(falsely, none.length)}); “somewhere not listed” was at least possible in ${saidUnknown} (${share(saidUnknown, none.length)}), against ${share(saidUnknownElse, listed.length)} of the others.`,
-    `A leak had ${middle((t) => t.wet)} wet and ${middle((t) => t.dry)} dry readings in the middle case. ${unnoticed} further worlds showed nothing that anybody would have noticed and are not counted.`,
+    `A leak had ${middle((t) => t.wet)} wet and ${middle((t) => t.dry)} dry readings in the middle case. ${unnoticed} of ${trials.length + unnoticed} worlds showed nothing that anybody would have noticed; they are not counted.`,
   ].join('\n');
 };

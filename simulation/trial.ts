@@ -1,16 +1,18 @@
-import { type LeakEvidence, type Likelihood, rankEntryPoints } from '../src/plan';
+import { type Candidate, type LeakEvidence, type Likelihood, rankEntryPoints } from '../src/plan';
 import type { WaterSpot } from '../src/rig';
 import { civilDay } from '../src/units';
 import type { WallId } from './body';
 import { chance } from './chance';
-import { keepRecord, type Metered, type Record, wetAndDry } from './person';
+import { keepRecord, type Metered, type Noted, wetAndDry } from './person';
 import { nearestAbove } from './rivals';
 import { walk } from './walk';
 import { inventWorld, type Truth } from './world';
 
 /** What one invented leak came to. */
 export type Trial = {
-  readonly truth: Pick<Truth, 'when'> & { readonly construction: string };
+  readonly seed: number;
+  readonly when: Truth['when'];
+  readonly construction: string;
   /** Whether every hole is at a station; else at least one is nowhere on the list. */
   readonly listed: 'all' | 'some' | 'none';
   readonly wet: number;
@@ -19,8 +21,8 @@ export type Trial = {
   readonly ranked: number;
   readonly nearest: number;
   readonly by_prior: number;
-  /** Every candidate's word, and whether it truly let water in. */
-  readonly said: readonly { readonly word: Likelihood; readonly probability: number; readonly true_: boolean }[];
+  /** How many candidates got each word, how many of them truly let water in, and the sum of the chances given. */
+  readonly said: Readonly<Record<Likelihood, { readonly times: number; readonly right: number; readonly chances: number }>>;
   readonly unknown_source: number;
 };
 
@@ -34,11 +36,21 @@ const WIND: Readonly<{ [W in WallId]: LeakEvidence['clues'][number]['id'] }> = {
 
 const spots = (list: readonly Metered[], stem: string): readonly WaterSpot[] => list.map((m, i) => ({ id: `${stem}${i}`, face: m.face, side: 'inside', point_m: m.point }));
 
-const seals = (record: Record): LeakEvidence['seals'] => {
+const seals = (record: Noted): LeakEvidence['seals'] => {
   const known = new Map<string, { grade?: 'S0' | 'S1' | 'S2' | 'S3' | 'S4' | 'S5'; graded?: typeof TODAY; sealed?: typeof TODAY; entries: readonly string[] }>();
   for (const [id, grade] of record.grades) known.set(id, { grade: `S${grade as 0 | 1 | 2 | 3 | 4 | 5}`, graded: TODAY, entries: [] });
   for (const [id, years] of record.ages_years) known.set(id, { ...known.get(id), sealed: civilDay(Math.round(TODAY - years * 365.25)), entries: [] });
   return known;
+};
+
+const WORDS: readonly Likelihood[] = ['likely', 'possible', 'unlikely'];
+
+const tally = (candidates: readonly Candidate[], holes: ReadonlySet<string>): Trial['said'] => {
+  const of = (word: Likelihood): Trial['said'][Likelihood] => {
+    const such = candidates.filter((x) => x.word === word);
+    return { times: such.length, right: such.filter((x) => holes.has(x.station)).length, chances: such.reduce((sum, x) => sum + x.probability, 0) };
+  };
+  return Object.fromEntries(WORDS.map((w) => [w, of(w)])) as Trial['said'];
 };
 
 const place = (ids: readonly string[], truth: ReadonlySet<string>): number => ids.findIndex((id) => truth.has(id)) + 1;
@@ -70,7 +82,9 @@ export const trial = (seed: number): Trial | undefined => {
   const holes = new Set(truth.holes.flatMap((h) => h.station ?? []));
   const unlisted = truth.holes.filter((h) => h.station === undefined).length;
   return {
-    truth: { when: truth.when, construction: truth.rig.construction },
+    seed,
+    when: truth.when,
+    construction: truth.rig.construction,
     listed: unlisted === 0 ? 'all' : unlisted === truth.holes.length ? 'none' : 'some',
     wet: wet.length,
     dry: dry.length,
@@ -83,7 +97,7 @@ export const trial = (seed: number): Trial | undefined => {
       ranking.candidates.toSorted((a, b) => b.prior - a.prior || (a.station < b.station ? -1 : 1)).map((x) => x.station),
       holes,
     ),
-    said: ranking.candidates.map((x) => ({ word: x.word, probability: x.probability, true_: holes.has(x.station) })),
+    said: tally(ranking.candidates, holes),
     unknown_source: ranking.unknown_source,
   };
 };

@@ -1,6 +1,6 @@
 import type { Rig } from '../src/rig';
 import type { FaceId, FacePoint, Station } from '../src/terms';
-import { extentOf, extentOfShape, faceExtent, inventRig, isWall, onEdge, type WallId, WALLS } from './body';
+import { extentOf, extentOfShape, faceExtent, inventRig, isWall, onEdge, WALLS, type WallId } from './body';
 import type { Chance } from './chance';
 
 /** A way along which water is led that no drawing shows: a wire chase, a frame member, a gap under the deck. */
