@@ -105,6 +105,28 @@ describe('worksheet', () => {
   });
 });
 
+describe('air', () => {
+  it('reads a logger’s hours with their gaps, and refuses a bad line by its number', async () => {
+    const csv = join(folder, 'air.csv');
+    const head = 'time,temperature_c,relative_humidity_percent\n';
+    writeFileSync(csv, `${head}2026-09-01T00:00:00Z,20,85\n2026-09-01T01:00:00Z,20,85\n2026-09-01T04:00:00Z,20,85\n`);
+    const read = await command(['air', csv, '--json']);
+    expect(read.status, read.err).toBe(0);
+    expect(JSON.parse(read.out)).toMatchObject({
+      hours_measured: 3,
+      hours_missing: 2,
+      equilibrium: { result: { moisture_content_percent: expect.closeTo(18, 0) } },
+      entry: { kind: 'lived-air', observed_at: '2026-09-01/2026-09-01', body: { hours: { temperature_k: [293.15, 293.15, null, null, 293.15] } } },
+    });
+    writeFileSync(csv, `${head}2026-09-01T00:00:00Z,20,85\n2026-09-01T01:00:00Z,warm,185\n`);
+    const bad = await command(['air', csv]);
+    expect(bad.status).toBe(2);
+    expect(bad.err).toMatch(/Line 3: “warm” is not a number[\s\S]*Line 3: “185”/);
+    expect(bad.out).toBe('');
+    noTrace(bad.err);
+  });
+});
+
 describe('refusals', () => {
   const cases: readonly (readonly [name: string, args: readonly string[], status: number, says: RegExp])[] = [
     ['a bad input names the field', ['worksheet', 'dew-point', '{"dry_bulb_c":"warm","relative_humidity_percent":65}'], 2, /dry_bulb_c.*expected.*received/],

@@ -108,3 +108,14 @@ export const demoUntil = (until: string, end: 'held' | 'came-back' = 'held'): st
   for (const told of byTime(end === 'held' ? STORY : [...STORY, ...CAME_BACK])) if (told.at.slice(0, until.length) <= until) story.tell(told);
   return writeLogbook([...before, ...story.lines()]);
 };
+
+/** What a meter, a thermometer and a rain gauge say; nothing of any seal, and no stain that somebody saw. */
+const MEASURED: readonly string[] = ['rig-described', 'layout-placed', 'rig-facts', 'meter', 'stay', 'wood-moisture-pin', 'air-and-skin', 'lived-air', 'rain-fell'];
+
+/** The demo as it would be if nobody had ever looked at a bead: described, metered, and nothing else. */
+export const demoMeteredOnly = (): string => {
+  const story = teller(DEMO_RIG, '01890000-0000-7000-8000-0000000000d5', 'Robin', (kind) => kindById(kind)?.version ?? 1);
+  for (const { entry } of demoLines())
+    if (MEASURED.includes(entry.kind)) story.tell({ at: entry.recorded_at, observed_at: entry.observed_at, kind: entry.kind, place: entry.place, body: entry.body });
+  return writeLogbook(story.lines());
+};

@@ -6,7 +6,7 @@ import { clockOf, type PageClock } from './clock';
 import { type Hand, handOn, settled, until } from './hand';
 import { COLD_NIGHT, DAMP_SHED } from './other-rigs';
 import { entriesOf, exportedLogbook, firstVisit } from './walk';
-import { demoUntil } from './water-after';
+import { demoMeteredOnly, demoUntil } from './water-after';
 
 /**
  * Water, from readings to dry wood, on one phone. The sample rig's window leaks: its readings alone put it first, a hose finds
@@ -278,6 +278,14 @@ describe('the same story told by a second phone, to the command alone', () => {
     expect([leak?.stop.state, leak?.dryness.state]).toEqual([stop, dryness]);
     expect(leak?.candidates[0]?.station).toBe(WINDOW);
     expect(leak?.confirmed).toBe(until === '2026-10-03' ? undefined : WINDOW);
+  });
+
+  it('puts the window first even where nobody ever looked at a seal or saw a stain: meter, thermometer and rain gauge alone', async () => {
+    const [leak] = (await planOf(demoMeteredOnly(), '2026-10-04')).water.leaks;
+    const [first, second] = leak?.candidates ?? [];
+    expect(first).toMatchObject({ station: WINDOW, word: 'likely' });
+    expect(first?.probability ?? 0).toBeGreaterThan(2 * (second?.probability ?? 1));
+    expect(first?.prior ?? 1).toBeLessThan(0.2);
   });
 
   it('opens again by itself when the wall rises after a storm', async () => {
