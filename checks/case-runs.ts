@@ -1,5 +1,6 @@
 import { fromSi, quantities, toSi } from '../src/units';
 import { mapRuns } from './case-runs-maps';
+import { sunRuns } from './case-runs-sun';
 import { wallRuns } from './case-runs-walls';
 import { type CaseRun, through, type Values } from './case-through';
 
@@ -215,6 +216,7 @@ const sprayRate: CaseRun = (i) => ({
 export const caseRuns: Readonly<Record<string, CaseRun>> = {
   ...mapRuns,
   ...wallRuns,
+  ...sunRuns,
   'equilibrium moisture content of wood': equilibrium,
   'equilibrium moisture content of wood (Celsius input)': equilibrium,
   'resistance moisture meter temperature correction (simple linear rule)': pinMeter('linear'),

@@ -2,6 +2,8 @@ import type { AnyWorksheet } from '../terms';
 import { beadLengthSheet } from './bead-length';
 import { beadSectionSheet } from './bead-section';
 import { chanceAboveSheet } from './chance-above';
+import { clearSky } from './clear-sky';
+import { clearSkySum } from './clear-sky-sum';
 import { condensationSheet } from './condensation';
 import { dewPointSheet } from './dew-point';
 import { drivingRainPressure } from './driving-rain-pressure';
@@ -23,7 +25,13 @@ import { packagesNeeded } from './packages-needed';
 import { pinMeterTemperatureSheet } from './pin-meter-temperature';
 import { rainThroughPlaneSheet } from './rain-through-plane';
 import { saturationPressureSheet } from './saturation-pressure';
+import { solAirSheet } from './sol-air';
 import { standardAtmosphere } from './standard-atmosphere';
+import { sunOnFace } from './sun-on-face';
+import { sunOnRig } from './sun-on-rig';
+import { sunPosition } from './sun-position';
+import { sunriseSunset } from './sunrise-sunset';
+import { surfaceTemperatureSheet } from './surface-temperature';
 import { tapeRolls } from './tape-rolls';
 import { trendChance } from './trend-chance';
 import { trendInterval } from './trend-interval';
@@ -85,6 +93,14 @@ export const worksheets: readonly AnyWorksheet[] = [
   mapCheck,
   inverseDistanceSheet,
   typicalDifference,
+  sunPosition,
+  sunriseSunset,
+  clearSky,
+  sunOnFace,
+  sunOnRig,
+  clearSkySum,
+  solAirSheet,
+  surfaceTemperatureSheet,
 ];
 
 export const worksheetById = (id: string): AnyWorksheet | undefined => worksheets.find((w) => w.id === id);

@@ -15,6 +15,10 @@ const outputsOf = (w: AnyWorksheet): readonly (readonly [string, Output])[] => O
 const TEXTS: Readonly<Record<string, readonly string[]>> = {
   code: ['3416', '317', 'DOT MDHHA51V 3416', '0012', 'x'],
   today: ['2026-05-03', '2026-02-30'],
+  utc: ['2026-06-21T13:30:00Z', '2026-12-21T20:30:00-05:00', '2026-02-30T00:00:00Z', 'noon'],
+  day: ['2026-06-21', '2026-12-21', '2026-13-01'],
+  from: ['2026-06-21T15:00:00Z', '2026-03-08T02:30:00'],
+  to: ['2026-06-21T21:00:00Z', '2026-06-21T09:00:00Z'],
   size: ['ST225/75R15 117/112N', '8R19.5', '31x10.50R15LT', 'nonsense'],
   service_description: ['117/112N', '121', '135', '155K', '30'],
 };

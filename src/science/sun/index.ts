@@ -1,3 +1,4 @@
+export * from './air-mass';
 export * from './apparent-place';
 export * from './clear-sky';
 export * from './cloud';

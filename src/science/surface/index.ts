@@ -1,3 +1,4 @@
+export * from './dew-margin';
 export * from './skin-colour';
 export * from './sky-emissivity';
 export * from './sol-air';

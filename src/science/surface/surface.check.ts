@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { kelvin, metresPerSecond, type Result, radians, share } from '../../units';
-import { SKIN_COLOURS, type Surroundings, skinColour, skyEmissivity, skyShare, solAir, surfaceTemperature, windFilm } from '.';
+import { DEW_MARGIN, dewMargin, SKIN_COLOURS, type Surroundings, skinColour, skyEmissivity, skyShare, solAir, surfaceTemperature, windFilm } from '.';
 
 /**
  * Three worked surfaces are held in surface.agreement.ts, the sol-air rule by its cases. Here: the index that ASTM E1980-11 makes of such
@@ -142,6 +142,28 @@ describe('the wind’s film', () => {
   it('is refused for a storm, and for less than no wind', () => {
     expect(refusal(windFilm(metresPerSecond(26)))).toBe('outside-validity wind');
     expect(refusal(windFilm(metresPerSecond(-1)))).toBe('outside-validity wind');
+  });
+});
+
+describe('the distance from the dew point', () => {
+  const standing = (surface: number, uncertainty: number) => dewMargin(at(surface), at(10), DEW_MARGIN, uncertainty).standing;
+
+  it('is judged only where the uncertainty leaves no doubt', () => {
+    expect([20, 14.5, 13, 11.5, 9.5, 8, 5].map((surface) => standing(surface, 1.5))).toEqual(['clear', 'clear', 'too-close', 'too-near', 'too-near', 'wet', 'wet']);
+    expect(standing(11, 4)).toBe('too-close');
+    expect(dewMargin(at(14), at(10), DEW_MARGIN, 1).margin).toBeCloseTo(4, 9);
+    expect(dewMargin(at(14), at(10), DEW_MARGIN, 1).least).toBeCloseTo(at(13), 9);
+  });
+
+  it('never gets worse as the face warms', () => {
+    const order = ['wet', 'too-near', 'too-close', 'clear'];
+    fc.assert(
+      fc.property(
+        fc.double({ min: -10, max: 40, noNaN: true }),
+        fc.double({ min: 0.1, max: 1.5, noNaN: true }),
+        (surface, uncertainty) => order.indexOf(standing(surface + 0.5, uncertainty)) >= order.indexOf(standing(surface, uncertainty)),
+      ),
+    );
   });
 });
 
