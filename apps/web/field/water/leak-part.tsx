@@ -65,7 +65,7 @@ export const LeakPart = ({ overview, leak, head }: Omit<Props, 'title'>) => {
                   <span className="number">{i + 1}</span>
                   <span>
                     <b>{stationName(overview, c.station)}</b>
-                    <span className="why">{unbroken(c.because[0]?.text ?? '')}</span>
+                    {i === 0 && unbroken(c.because[0]?.text ?? '')}
                   </span>
                   <span className="end">{leak.confirmed === c.station ? 'Seen' : LIKELY_WORD[c.word]}</span>
                 </a>

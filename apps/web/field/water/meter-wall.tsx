@@ -164,7 +164,7 @@ const Reading = ({ overview, face, side, told, again, leak, series, put, keep, u
   const judged = last && spotAt(panel, last.point_m);
   return (
     <Frame
-      cells={[`${readToday.length} read`, told.meter === '' ? SCALE_WORD[told.scale] : told.meter]}
+      cells={[`${readToday.length} read`, SCALE_WORD[told.scale]]}
       back={{ to: href('rig', rig.id, leak === undefined ? 'meter' : 'water'), name: 'Stop here, go on later' }}
       record={record}
       dock={
@@ -183,7 +183,7 @@ const Reading = ({ overview, face, side, told, again, leak, series, put, keep, u
         </>
       }
     >
-      <div className="series-head">
+      <div className={`series-head${mode === 'keys' && series.point_m ? ' placed' : ''}`}>
         <div>
           <PageTitle id={`meter ${face.id} ${side}`} title={`Meter: ${name}`}>
             {name}
@@ -193,7 +193,7 @@ const Reading = ({ overview, face, side, told, again, leak, series, put, keep, u
               <b>{wrong ?? doubt?.sentence}</b>
             </p>
           ) : (
-            <p>
+            <p className="run">
               {last && judged && (
                 <b>
                   {last.text}: {STATE_WORD[judged.state]}.{' '}

@@ -21,18 +21,16 @@ export const figureOf = (spot: Spot): string => {
 };
 
 /** Everything that stands on the drawing of one wall: what was read today with its figure, what was read before, and what is to be read. */
-export const dotsOf = (panel: Panel | undefined, today: CivilDay, toRead: readonly ToRead[]): readonly Dot[] => [
-  ...(panel?.spots ?? []).map((spot): Dot => {
-    const last = spot.readings.at(-1);
-    const now = last?.day === today;
-    return {
-      key: spot.id,
-      point_m: spot.point_m,
-      form: !now ? 'earlier' : last.dry_reference ? 'reference' : FORM[spot.state],
-      text: now ? figureOf(spot) : '',
-    };
-  }),
-  ...toRead
-    .filter((t) => !panel?.spots.some((s) => s.readings.at(-1)?.day === today && samePoint(s.point_m, t.point_m)))
-    .map((t, i): Dot => ({ key: `to-read ${i}`, point_m: t.point_m, form: 'to-read', text: '' })),
-];
+export const dotsOf = (panel: Panel | undefined, today: CivilDay, toRead: readonly ToRead[]): readonly Dot[] => {
+  const spots = (panel?.spots ?? []).map((spot) => ({ spot, last: spot.readings.at(-1) }));
+  const isWanted = (spot: Spot): boolean => toRead.some((t) => samePoint(t.point_m, spot.point_m));
+  return [
+    ...toRead
+      .filter((t) => !spots.some(({ spot, last }) => last?.day === today && samePoint(spot.point_m, t.point_m)))
+      .map((t, i): Dot => ({ key: `to-read ${i}`, point_m: t.point_m, form: 'to-read', text: '' })),
+    ...spots.flatMap(({ spot, last }): readonly Dot[] => {
+      if (last?.day === today) return [{ key: spot.id, point_m: spot.point_m, form: last.dry_reference ? 'reference' : FORM[spot.state], text: figureOf(spot) }];
+      return isWanted(spot) ? [] : [{ key: spot.id, point_m: spot.point_m, form: 'earlier', text: '' }];
+    }),
+  ];
+};

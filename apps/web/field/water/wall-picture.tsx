@@ -96,12 +96,9 @@ export const WallPicture = ({ rig, face, side, dots, point, closer, step_m, tape
           ))}
           {grid !== '' && <path className="grid" d={grid} />}
         </g>
-        {/* Figures last: a ring that says where to read next must not cover what was read. */}
-        {[...dots]
-          .sort((a, b) => Number(a.form !== 'to-read') - Number(b.form !== 'to-read'))
-          .map((d) => (
-            <DotShape key={d.key} dot={d} at={seen(faceToSheet(frame, d.point_m))} figures={figures} />
-          ))}
+        {dots.map((d) => (
+          <DotShape key={d.key} dot={d} at={seen(faceToSheet(frame, d.point_m))} figures={figures} />
+        ))}
         {here && (
           <g className="here">
             <path d={`M0 ${here[1]}H${size.w}M${here[0]} 0V${size.h}`} />
@@ -131,7 +128,7 @@ const Plain = ({ p, theme }: { readonly p: Primitive; readonly theme: 'field' | 
 const DotShape = ({ dot, at: [x, y], figures }: { readonly dot: Dot; readonly at: readonly [number, number]; readonly figures: boolean }) => {
   const r = dot.form === 'earlier' ? 4 : 7;
   return (
-    <g className={`dot ${dot.form}`} transform={`translate(${x} ${y})${figures ? '' : ' scale(0.7)'}`}>
+    <g className={`dot ${dot.form}`} transform={`translate(${x} ${y})${figures || dot.form === 'to-read' ? '' : ' scale(0.7)'}`}>
       {dot.form === 'wet' || dot.form === 'damp' ? <path d={DROP} /> : dot.form === 'reference' ? <path d={`M${-r} ${-r}H${r}V${r}H${-r}Z`} /> : <circle r={r} />}
       {figures && dot.text !== '' && (
         <text x={r + 5} y={6}>

@@ -11,7 +11,7 @@ export const leakOf = (water: Water, id: string | undefined): Leak | undefined =
 /** The places of one leak that were metered, on one side of one face with one meter: what is read again to see whether it dries. */
 export type Again = { readonly face: FaceId; readonly side: Side; readonly scale: Scale; readonly meter: string; readonly places: readonly ToRead[] };
 
-/** Wet places first, then the dry ones that they are compared with, each panel by itself. */
+/** The dry places that the wet ones are compared with first, for without them no reading of the day says much; each panel by itself. */
 export const againOf = (water: Water, leak: Leak): readonly Again[] => {
   const found = new Map<string, { readonly of: Omit<Again, 'places'>; readonly places: ToRead[] }>();
   const add = (spot: Spot): void => {
@@ -28,7 +28,7 @@ export const againOf = (water: Water, leak: Leak): readonly Again[] => {
   for (const panel of water.panels)
     if (wet.some((w) => w.face === panel.face && w.side === panel.side && w.scale === panel.scale && w.meter === panel.meter))
       panel.spots.filter((s) => s.readings.at(-1)?.dry_reference).forEach(add);
-  return [...found.values()].map(({ of, places }) => ({ ...of, places }));
+  return [...found.values()].map(({ of, places }) => ({ ...of, places: [...places].sort((a, b) => Number(b.dry ?? false) - Number(a.dry ?? false)) }));
 };
 
 /** The spot that holds what was read at a point, the nearest first. */
