@@ -1,16 +1,25 @@
 import { type Drawing, knownFrom, numberedMarks, rigSheet, type SheetMark, type SheetMarks } from '../../../src/drawing';
+import type { Leak } from '../../../src/plan';
 import type { Preferences } from '../../../src/units';
 import type { Overview } from '../session/session';
 
 /** What can be laid over the rig. */
-export type Layer = 'open' | 'sound' | 'not-seen' | 'last-graded';
+export type Layer = 'open' | 'sound' | 'not-seen' | 'last-graded' | 'water';
 
-export const LAYERS: readonly { readonly id: Layer; readonly word: string }[] = [
+const LAYERS: readonly { readonly id: Layer; readonly word: string }[] = [
   { id: 'open', word: 'Open findings' },
   { id: 'sound', word: 'Sound' },
   { id: 'not-seen', word: 'Not seen' },
   { id: 'last-graded', word: 'Last graded' },
+  { id: 'water', word: 'Water' },
 ];
+
+/** Layers that there is something to show on. */
+export const layersOf = (overview: Overview): typeof LAYERS => LAYERS.filter((l) => l.id !== 'water' || waterOpen(overview).length > 0);
+
+/** Leaks that are not settled yet. */
+const waterOpen = (overview: Overview): readonly Leak[] =>
+  overview.plan.water.leaks.filter((l) => l.dryness.state !== 'dry' && !l.other_causes.some((c) => c.state === 'it-is-this'));
 
 /** A longer list of unseen stations is told by dotted circles alone: a number at every part would hide the rig. */
 const MOST_NUMBERED_UNSEEN = 12;
@@ -39,6 +48,7 @@ export const sheetDrawing = (overview: Overview, layers: ReadonlySet<Layer>, pre
       type_px: px < NUMBERS_FROM_PX ? 10 : 12,
       numbers: px >= NUMBERS_FROM_PX,
       dimensions: px >= NUMBERS_FROM_PX,
+      ...(layers.has('water') && sheet === 'net' ? { water: { leaks: waterOpen(overview) } } : {}),
       show: { findings: layers.has('open'), sound: layers.has('sound') && !layers.has('last-graded') && px >= NUMBERS_FROM_PX, not_seen: layers.has('not-seen') },
     });
   const first = draw(width_px > 700 ? 72 : 28);
@@ -46,4 +56,4 @@ export const sheetDrawing = (overview: Overview, layers: ReadonlySet<Layer>, pre
 };
 
 /** What a press on the drawing means: a finding by its mark, or a station. */
-export const thingOf = (id: string): string => id.replace(/^mark\/(not-seen\/)?/, '');
+export const thingOf = (id: string): string => id.replace(/^(mark\/(not-seen\/)?|way\/)/, '');

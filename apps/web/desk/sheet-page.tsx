@@ -4,7 +4,7 @@ import type { Overview } from '../session/session';
 import { href } from '../shared/route';
 import { openFindings, readySentence } from './answers';
 import { count, findingStation, useDesk } from './desk';
-import { LAYERS, type Layer, sheetDrawing } from './drawings';
+import { type Layer, layersOf, sheetDrawing } from './drawings';
 import { Grades, useLastGrades } from './last-graded';
 import { Parked } from './parked';
 import { SheetLists } from './sheet-lists';
@@ -68,7 +68,7 @@ export const RigSheetPage = () => {
           foot={<Selected overview={shown} selected={selected} />}
         />
         <TimeLine overview={overview} shown={shown} today={today} on={on} onChange={setOn} />
-        <Layers layers={layers} onChange={setLayers} />
+        <Layers shown={shown} layers={layers} onChange={setLayers} />
         <OtherSheets rig={shown.rig} here="sheet" />
       </div>
       <SheetLists overview={shown} selected={selected} onSelect={setSelected} />
@@ -105,10 +105,10 @@ const SheetHead = ({ overview, past }: { readonly overview: Overview; readonly p
   );
 };
 
-const Layers = ({ layers, onChange }: { readonly layers: ReadonlySet<Layer>; readonly onChange: (layers: ReadonlySet<Layer>) => void }) => (
+const Layers = ({ shown, layers, onChange }: { readonly shown: Overview; readonly layers: ReadonlySet<Layer>; readonly onChange: (layers: ReadonlySet<Layer>) => void }) => (
   <fieldset className="layers">
     <legend>Show</legend>
-    {LAYERS.map(({ id, word }) => (
+    {layersOf(shown).map(({ id, word }) => (
       <label key={id}>
         <input
           type="checkbox"

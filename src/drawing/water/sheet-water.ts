@@ -6,6 +6,7 @@ import { lineD, type Point } from '../path';
 import { penOn } from '../pen';
 import type { Primitive } from '../primitives';
 import type { Sheet } from '../sheet';
+import { isInField } from './bands';
 import { regionAbove } from './contours';
 import type { DrawnField } from './drawn-field';
 import { meshOf } from './mesh';
@@ -59,8 +60,9 @@ const around = (points: readonly FacePoint[]): readonly FacePoint[] =>
     ),
   );
 
-/** What is wet, as a tone with its outline: above even chance where there is a map. */
-const wetOn = (sheet: Sheet, { leaks, fields = [] }: SheetWater): readonly Primitive[] => {
+/** What is wet, as a tone with its outline: above even chance where a map holds all of it, else the wet places ringed together. */
+const wetOn = (sheet: Sheet, { leaks, fields: all = [] }: SheetWater): readonly Primitive[] => {
+  const fields = all.filter((f) => leaks.flatMap((l) => placesByFace(l).get(f.face) ?? []).every((q) => f.field.parts.some((part) => part.drawn === 'map' && isInField(part, q))));
   const mapped = fields.flatMap(({ face, field }): readonly Primitive[] => {
     const frame = frameFor(sheet.net, face);
     if (!frame) return [];

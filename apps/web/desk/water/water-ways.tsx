@@ -66,10 +66,19 @@ const Worksheet = ({ candidate }: { readonly candidate: Candidate | undefined })
   return sheet ? <FigureButton worked={{ worksheet: sheet.id, inputs: sheet.inputs }}>Open the worksheet</FigureButton> : null;
 };
 
+/** The first clause of a reason; the whole stands under "why". */
+const clause = (text: string): string => `${text.split(/[:;.](?= )/)[0]?.replace(/\.$/, '') ?? text}.`;
+
+/** Where it lies, and what is known of its seal: the first reason and the one before the figure. */
+const inShort = (because: Candidate['because']): string => {
+  const [first, seal] = [because[0], because.length > 2 ? because[because.length - 2] : undefined];
+  return [first, seal].flatMap((b) => (b ? [clause(b.text)] : [])).join(' ');
+};
+
 const Way = ({ leak, candidate, letter }: { readonly leak: Leak; readonly candidate: Candidate; readonly letter: string }) => {
   const { id, overview } = useDesk();
   const station = stationById(overview.rig, candidate.station);
-  const [first, ...more] = candidate.because;
+  const { because } = candidate;
   return (
     <li className="way-row">
       <span className="way-letter">{letter}</span>
@@ -77,20 +86,18 @@ const Way = ({ leak, candidate, letter }: { readonly leak: Leak; readonly candid
         <h3>
           <a href={desk.place(id, candidate.station)}>{station ? stationWords(overview.rig, station) : candidate.station}</a>
         </h3>
-        {first && <p className="mut small way-reason">{first.text}</p>}
-        {first && (
+        <p className="mut small way-reason">{inShort(because)}</p>
+        {because.length > 0 && (
           <details className="way-more">
             <summary className="small">why</summary>
-            {[first, ...more].map((b) =>
-              b === undefined ? null : (
-                <div key={b.text}>
-                  <p className="small">
-                    {b.text} {b.worksheet && <FigureButton worked={{ worksheet: b.worksheet.id, inputs: b.worksheet.inputs }}>worksheet</FigureButton>}
-                  </p>
-                  <SourceLine source={b.source} />
-                </div>
-              ),
-            )}
+            {because.map((b) => (
+              <div key={b.text}>
+                <p className="small">
+                  {b.text} {b.worksheet && <FigureButton worked={{ worksheet: b.worksheet.id, inputs: b.worksheet.inputs }}>worksheet</FigureButton>}
+                </p>
+                <SourceLine source={b.source} />
+              </div>
+            ))}
           </details>
         )}
       </div>
