@@ -86,7 +86,7 @@ const onDay = async (day: string): Promise<void> => {
 
 const BASE = 11.1;
 
-/** Reads the same places again, as the screen leads: wet ones with what is left of their excess, dry ones as they were. */
+/** Reads the same places again, as the screen leads: dry ones as they were, then wet ones with what is left of their excess. */
 const meterAgain = async ({ leak, water }: Read & { readonly leak: Leak }, first: ReadonlyMap<string, number>, left: number): Promise<number> => {
   const now = await settled(phone.page);
   if (now.primary === 'Meter the same places') await hand.go();
@@ -95,7 +95,7 @@ const meterAgain = async ({ leak, water }: Read & { readonly leak: Leak }, first
   const all = water.panels.flatMap((p) => p.spots);
   const wet = leak.spots.flatMap((id) => all.find((s) => s.id === id) ?? []);
   const dry = all.filter((s) => s.readings.at(-1)?.dry_reference);
-  for (const spot of [...wet, ...dry]) {
+  for (const spot of [...dry, ...wet]) {
     const percent = first.get(spot.id);
     if (percent === undefined) throw new Error(`no first reading of ${spot.point_m.join(', ')}`);
     const figure = (wet.includes(spot) ? BASE + (percent - BASE) * left : percent).toFixed(1);
