@@ -23,6 +23,9 @@ const GROUPS: readonly (readonly [KindGroup, string])[] = [
 /** Kinds that have a page of their own, or that only a round writes. */
 const NOT_BY_HAND: readonly string[] = ['round-begun', 'round-ended', 'correction', 'withdrawal', 'fork-settled', 'layout-placed'];
 
+/** Kinds that are recorded from the page of water, and lead back to it. */
+const ABOUT_WATER: readonly string[] = ['water-test', 'other-cause', 'air-and-skin', 'rain-fell', 'leak-clue'];
+
 const byHand = (kind: AnyKind): boolean => !NOT_BY_HAND.includes(kind.id) && Object.values(kind.fields as Fields).some((f) => f.type !== 'data');
 
 /** Any kind of entry at any place, today's or from old papers. */
@@ -53,6 +56,7 @@ export const AddPage = ({ query }: { readonly query: Readonly<Record<string, str
     );
     if (!kept) return;
     if (finding !== undefined) go(desk.finding(id, finding));
+    else if (ABOUT_WATER.includes(kind.id)) go(desk.water(id));
     else if ('station' in place) go(desk.place(id, place.station));
     else go(desk.logbook(id));
   };

@@ -44,9 +44,17 @@ const withinStretch = (view: MapView, part: DrawnPart): boolean => {
   return b.x1 > view.from + 0.01 && b.x0 < view.to - 0.01;
 };
 
+/** Half the width of a cross. [px] */
+const ARM_PX = 5;
+
+const armsAt = (view: MapView, point: FacePoint): Bounds => {
+  const [[x, y], k] = [onView(view, point), ARM_PX / view.px];
+  return { x0: x - k, x1: x + k, y0: y - k, y1: y + k };
+};
+
 /** Crosses where a further reading would tell most, with their order. */
 const nextPlaces = (view: MapView, field: DrawnField, taken: Bounds[]): readonly Primitive[] => {
-  const [k, size] = [5 / view.px, view.type * 0.92];
+  const [k, size] = [ARM_PX / view.px, view.type * 0.92];
   return field.next_places.flatMap(({ point_m }, i): readonly Primitive[] => {
     if (point_m[0] < view.from || point_m[0] > view.to) return [];
     const [x, y] = onView(view, point_m);
@@ -59,7 +67,7 @@ const nextPlaces = (view: MapView, field: DrawnField, taken: Bounds[]): readonly
     ];
     const boxAt = ([tx, ty]: Point): Bounds => ({ x0: tx, x1: tx + w, y0: ty - size * 0.75, y1: ty });
     const at = sides.find((s) => !taken.some((t) => meet(t, boxAt(s)))) ?? sides[0] ?? [x, y];
-    taken.push({ x0: x - k, x1: x + k, y0: y - k, y1: y + k }, boxAt(at));
+    taken.push(armsAt(view, point_m), boxAt(at));
     return [
       p.strokes('selected', [
         [
@@ -102,10 +110,13 @@ const together = (all: readonly FacePoint[], focus: readonly FacePoint[]): reado
   return all.filter(([x]) => x >= from && x <= to);
 };
 
+/** What a person came to look at. */
+const STANDS_OUT: readonly Panel['spots'][number]['state'][] = ['wet', 'damp', 'condensation'];
+
 const pointsToSee = (panel: Panel, field: DrawnField, ways: readonly Way[], leak: Leak | undefined, face: string): readonly FacePoint[] => {
   const read = panel.spots.filter((s) => s.readings.at(-1)?.off_panel !== true);
   const mine = new Set(leak?.spots.map((s) => s.id));
-  const looked = read.filter((s) => (leak ? mine.has(s.id) : s.state === 'wet' || s.state === 'damp'));
+  const looked = read.filter((s) => (leak ? mine.has(s.id) : STANDS_OUT.includes(s.state)));
   const entries = ways.flatMap((w) => (w.path && w.word !== 'unlikely' ? w.path.legs.flatMap((l) => (l.face === face ? l.points_m : [])) : []));
   return together([...read.map((s) => s.point_m), ...field.next_places.map((n) => n.point_m)], [...looked.map((s) => s.point_m), ...entries]);
 };
@@ -127,7 +138,9 @@ export const mapParts = (rig: Rig, panel: Panel, field: DrawnField, options: Map
     ...unreadFields(fields, panel.spots).flatMap((f) => hatchOver(view, f.outline_m, f.holes_m)),
   ];
   const ringed = options.ringed ?? (leak && followedSpot(leak)?.id);
-  const soundings = soundingsOn(view, panel.spots, []);
+  const next = options.next ?? true;
+  const arms = next ? field.next_places.map(({ point_m }) => armsAt(view, point_m)) : [];
+  const soundings = soundingsOn(view, panel.spots, arms);
   const taken: Bounds[] = soundings.map((s) => s.box);
   const target = soundings.find((s) => s.spot.id === ringed);
   const ring = target ? [p.disc('selected', (target.box.x0 + target.box.x1) / 2, (target.box.y0 + target.box.y1) / 2, type * 1.15)] : [];
@@ -144,7 +157,7 @@ export const mapParts = (rig: Rig, panel: Panel, field: DrawnField, options: Map
     taken,
   );
   taken.push(...drawn.rings.flatMap((r) => (r.hit ? [{ x0: r.hit[0], y0: r.hit[1], x1: r.hit[0] + r.hit[2], y1: r.hit[1] + r.hit[3] }] : [])));
-  const crosses = (options.next ?? true) ? nextPlaces(view, field, taken) : [];
+  const crosses = next ? nextPlaces(view, field, taken) : [];
   const names = namesOn(view, fields, taken);
   taken.push(...names.boxes);
   const openings = rig.stations.filter((s) => isOnView(view, s) && s.cut_through && s.shape.form !== 'lines').flatMap((s) => boxesOf(s, view.frame));

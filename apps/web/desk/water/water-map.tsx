@@ -11,7 +11,7 @@ import { useDrawingTheme } from '../sheet-parts';
 import { SheetView } from '../sheet-view';
 import { useWidth } from '../use-width';
 import { dayWords } from '../when-picker';
-import { noNumberWords, readWords, stateWords } from './water-words';
+import { isSettled, noNumberWords, readWords, stateWords } from './water-words';
 
 /** Readings alone, until the map has been worked out. */
 const BARE: DrawnField = { of: 'reading', threshold: 0, parts: [], next_places: [] };
@@ -27,7 +27,7 @@ export const WaterMap = ({ panel, leak }: { readonly panel: Panel; readonly leak
   const { rig } = overview;
   const [layer, setLayer] = useState<MapLayer>('chance');
   const [ways, showWays] = useState(true);
-  const [next, showNext] = useState(true);
+  const [next, showNext] = useState(leak === undefined || !isSettled(leak));
   const [selected, setSelected] = useState<string>();
   const theme = useDrawingTheme();
   const [frame, width] = useWidth<HTMLDivElement>(880, 20);

@@ -12,38 +12,42 @@ import { causeWords, isSettled } from './water-words';
 export const OtherCauses = ({ leak }: { readonly leak: Leak }) => {
   const { id } = useDesk();
   const open = leak.other_causes.filter((c) => c.state === 'not-looked-at');
-  if (leak.other_causes.length === 0) return null;
+  const settled = isSettled(leak) || leak.stop.state === 'stopped';
+  if (leak.other_causes.length === 0 || (settled && open.length === leak.other_causes.length)) return null;
   const found = leak.other_causes.find((c) => c.state === 'it-is-this');
   return (
     <section>
       <h2 className="group-head">
-        Other causes <span className="mut">{found ? 'one explains it' : open.length === 0 ? 'all ruled out' : `${count(open.length, 'is', 'are')} still to be ruled out`}</span>
+        Other causes{' '}
+        <span className="mut">{found ? 'one explains it' : settled ? '' : open.length === 0 ? 'all ruled out' : `${count(open.length, 'is', 'are')} still to be ruled out`}</span>
       </h2>
       <ul className="rows">
-        {leak.other_causes.map((c) => (
-          <li key={c.cause} className="row">
-            <div className="row-body">
-              <h3>
-                {causeWords(c.cause)}
-                <span className="cause-state">{c.state === 'ruled-out' ? 'ruled out' : c.state === 'it-is-this' ? 'it is this' : 'not looked at'}</span>
-              </h3>
-              <p className="mut small">
-                {c.state === 'not-looked-at' ? c.how : c.because.text}{' '}
-                {c.state === 'not-looked-at' && (
-                  <a
-                    href={desk.add(id, {
-                      kind: c.cause === 'condensation' ? 'air-and-skin' : 'other-cause',
-                      place: leak.place,
-                      ...(c.cause === 'condensation' ? {} : { answers: { cause: c.cause } }),
-                    })}
-                  >
-                    {c.cause === 'condensation' ? 'Record air and surface' : 'Record what you found'}
-                  </a>
-                )}
-              </p>
-            </div>
-          </li>
-        ))}
+        {leak.other_causes
+          .filter((c) => !settled || c.state !== 'not-looked-at')
+          .map((c) => (
+            <li key={c.cause} className="row">
+              <div className="row-body">
+                <h3>
+                  {causeWords(c.cause)}
+                  <span className="cause-state">{c.state === 'ruled-out' ? 'ruled out' : c.state === 'it-is-this' ? 'it is this' : 'not looked at'}</span>
+                </h3>
+                <p className="mut small">
+                  {c.state === 'not-looked-at' ? c.how : c.because.text}{' '}
+                  {c.state === 'not-looked-at' && (
+                    <a
+                      href={desk.add(id, {
+                        kind: c.cause === 'condensation' ? 'air-and-skin' : 'other-cause',
+                        place: leak.place,
+                        ...(c.cause === 'condensation' ? {} : { answers: { cause: c.cause } }),
+                      })}
+                    >
+                      {c.cause === 'condensation' ? 'Record air and surface' : 'Record what you found'}
+                    </a>
+                  )}
+                </p>
+              </div>
+            </li>
+          ))}
       </ul>
     </section>
   );

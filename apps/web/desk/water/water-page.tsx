@@ -133,7 +133,7 @@ const OnePanel = ({ water, leaks, panel }: { readonly water: Water; readonly lea
         <div>
           <h1>{title}</h1>
           <p className="mut">
-            {panel.words}. {readingsWords(panel)}.
+            {panel.words}. {readingsWords(panel, false)}.
           </p>
         </div>
       </header>

@@ -34,7 +34,7 @@ export const Proof = ({ leak }: { readonly leak: Leak }) => {
       </ul>
       {due.length > 0 && (
         <>
-          <h3 className="due-head">Still to be shown</h3>
+          <h3 className="due-head">{due.some((d) => d.done === undefined) ? 'Still to be shown' : 'What had to be shown'}</h3>
           <ul className="plain due-list">
             {due.map((d) => (
               <li key={`${d.what}${d.from}${d.words}`}>

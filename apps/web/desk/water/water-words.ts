@@ -63,7 +63,7 @@ const METER: Readonly<Record<Panel['scale'], readonly [one: string, many: string
 };
 
 /** How many readings a map rests on and when they were taken. */
-export const readingsWords = (panel: Panel): string => {
+export const readingsWords = (panel: Panel, withMeter = true): string => {
   const latest = panel.spots.flatMap((s) => s.readings.slice(-1));
   if (latest.length === 0) return '';
   const days = latest.map((r) => r.day).sort((a, b) => a - b);
@@ -71,7 +71,7 @@ export const readingsWords = (panel: Panel): string => {
   if (from === undefined || to === undefined) return '';
   const [one, many] = METER[panel.scale];
   const when = from === to ? `on ${showDay(to, true)}` : `from ${showDay(from, true)} to ${showDay(to, true)}`;
-  return `${count(latest.length, one, many)} ${when}${panel.meter === '' ? '' : `, ${panel.meter}`}`;
+  return `${count(latest.length, one, many)} ${when}${panel.meter === '' || !withMeter ? '' : `, ${panel.meter}`}`;
 };
 
 /** Figures of a scale, as they are spoken of. */
