@@ -39,9 +39,9 @@ export const POSSIBLE = 0.15;
 export const MOST_CANDIDATES = 17;
 
 /** That something not on the list lets water in: a crack in the shell, a screw hole, a pipe; ours. [1] */
-const UNLISTED = 0.05;
+const UNLISTED = 0.1;
 /** It would wet any of the wet places so often, and any of the dry ones: nobody knows where it is; ours. [1] */
-const UNLISTED_PASS = { wet: 0.3, dry: 0.15 } as const;
+const UNLISTED_PASS = { wet: 0.4, dry: 0.15 } as const;
 /** Each other cause that was ruled out leaves so much of what is not on the list; ours. */
 const RULED_OUT = 0.8;
 /** A place wet by itself, or read wrong; ours. [1] */

@@ -11,8 +11,8 @@ import { likelihoodOf, type TestDone } from './water-tests';
 const DRIVEN_UNKNOWN = 0.5;
 /** Water seen to come in where no way was thought of gets to what is wet so often; ours. [1] */
 const SEEN_TO_PASS = 0.5;
-/** Readings within a foot of each other are one piece of evidence, not several: water that got to one got to the other. [m] */
-const SIDE_BY_SIDE_M = 0.3;
+/** Readings within a stud bay's width of each other are one piece of evidence, not several: water that got to one got to the other. [m] */
+const SIDE_BY_SIDE_M = 0.4;
 /** More places than this are thinned out further: they tell no more, and time grows with them. */
 const MOST_PLACES = 12;
 /** A place that water got to reads wet so often: it runs in a streak, may pass a hand beside it, and may have dried since; ours. [1] */
