@@ -35,12 +35,20 @@ const lifeText = (finding: Finding): readonly string[] => {
 /** Where a table says that something is always for a professional, the job says so already. */
 const HANDED = /^(Always|When wished|None)/;
 
-const jobText = (job: Job, number: number, plan: Plan, names: ReadonlyMap<string, string>, preferences: Preferences, sources: SourceNumbers): readonly string[] => {
+/** Where a job is: its station, the side of the face, or the rig as a whole. */
+const whereOf = (job: Job, findings: readonly Finding[], rig: Rig, names: ReadonlyMap<string, string>): string => {
+  if (job.station !== undefined) return names.get(job.station) ?? job.station;
+  const place = findings[0]?.place;
+  const face = place && 'face' in place ? rig.faces.find((f) => f.id === place.face) : undefined;
+  return face && place && 'side' in place ? `${face.name}${place.side === 'inside' ? ', inside' : ''}` : 'Rig';
+};
+
+const jobText = (job: Job, number: number, plan: Plan, rig: Rig, names: ReadonlyMap<string, string>, preferences: Preferences, sources: SourceNumbers): readonly string[] => {
   const findings = job.findings.flatMap((id) => plan.findings.find((f) => f.id === id) ?? []);
-  const where = job.station === undefined ? 'Rig' : (names.get(job.station) ?? job.station);
+  const where = whereOf(job, findings, rig, names);
   const lives = [...new Set(findings.flatMap(lifeText))];
   const head = wrap(
-    `${number}. ${where}: ${job.title}${job.who === 'professional' ? ' [professional]' : ''}${lives.length === 0 ? '' : ` (${lives.join(', ')})`}${minutes(job)}`,
+    `${number}. ${where}: ${job.title}${job.who === 'professional' ? ' [professional]' : ''}${lives.length === 0 ? '' : ` (${lives.join(', ')})`}${job.due === undefined ? '' : `, from ${showDay(job.due)}`}${minutes(job)}`,
     2,
   );
   // What is only watched is told in one line; its reasons stand in the plan as data.
@@ -68,7 +76,7 @@ export const planText = (plan: Plan, rig: Rig, preferences: Preferences): string
     lines.push('', `${MARK_WORD[urgency]} (${jobs.length})`);
     for (const job of jobs) {
       number += 1;
-      lines.push(...jobText(job, number, plan, names, preferences, sources));
+      lines.push(...jobText(job, number, plan, rig, names, preferences, sources));
     }
   }
   if (number === 0) lines.push('', 'No work stands on the plan.');
