@@ -1,4 +1,4 @@
-import { sunDay } from '../science';
+import { RIM, sunDay } from '../science';
 import { defineWorksheet, memory, seen } from '../terms';
 import { accept, figure, parseDay, refuse } from '../units';
 import { inDegrees, showTime, siteFrom, siteInputs } from './sun-inputs';
@@ -33,7 +33,7 @@ export const sunriseSunset = defineWorksheet({
     const found = sunDay(day, siteFrom(given));
     if (!found.ok) return found;
     const d = found.value;
-    const none = d.highest > 0 ? NONE_UP : NONE_DOWN;
+    const none = d.highest >= RIM ? NONE_UP : NONE_DOWN;
     const [rise, set] = [d.rise, d.set].map((at) => (at === undefined ? none : showTime(at)));
     return accept({
       result: { rise: rise ?? none, noon: showTime(d.noon), set: set ?? none, highest_deg: d.highest, daylight_h: d.daylight },

@@ -1,18 +1,4 @@
-import {
-  airValidity,
-  DEW_MARGIN,
-  type DewStanding,
-  dewMargin,
-  dewPoint,
-  filmWind,
-  lightValidity,
-  SKIN_COLOURS,
-  skinColour,
-  skyEmissivity,
-  skyShare,
-  surfaceTemperature,
-  windFilm,
-} from '../science';
+import { airValidity, DEW_MARGIN, type DewStanding, dewMargin, dewPoint, faceInWeather, filmWind, lightValidity, SKIN_COLOURS, skinColour } from '../science';
 import { defineWorksheet, ours, seen } from '../terms';
 import { accept, figure, kelvin, metresPerSecond, radians, relativeHumidity, share } from '../units';
 import { cloudInput, watts } from './sun-inputs';
@@ -75,23 +61,18 @@ export const surfaceTemperatureSheet = defineWorksheet({
   calculate: (i) => {
     const dew = dewPoint(kelvin(i.air_temperature_c), relativeHumidity(i.relative_humidity_percent));
     if (!dew.ok) return { ok: false, refusals: dew.refusals.map((r) => (r.path === 'dry_bulb' ? { ...r, path: 'air_temperature' } : r)) };
-    const sky = skyEmissivity(dew.value, share(i.cloud_percent));
-    if (!sky.ok) return { ok: false, refusals: sky.refusals.map((r) => (r.path === 'dew_point' ? { ...r, path: 'relative_humidity' } : r)) };
-    const film = windFilm(metresPerSecond(i.wind_ms));
-    if (!film.ok) return film;
     const look = skinColour(i.colour);
     if (look === undefined) throw new Error(`a word that is no colour: ${i.colour}`);
-    const sky_share = skyShare(radians(i.tilt_deg));
-    const found = surfaceTemperature({
+    const found = faceInWeather({
       air: kelvin(i.air_temperature_c),
+      dew_point: dew.value,
+      wind: metresPerSecond(i.wind_ms),
+      cover: share(i.cloud_percent),
       irradiance: i.irradiance_wm2,
-      film: film.value,
-      sky_emissivity: sky.value,
-      sky_share,
-      absorptance: share(look.absorptance),
-      emittance: share(look.emittance),
+      tilt: radians(i.tilt_deg),
+      colour: look,
     });
-    if (!found.ok) return found;
+    if (!found.ok) return { ok: false, refusals: found.refusals.map((r) => (r.path === 'dew_point' ? { ...r, path: 'relative_humidity' } : r)) };
     const t = found.value;
     const d = dewMargin(t.surface, dew.value, i.needed_k, t.uncertainty);
     return accept({
@@ -110,10 +91,10 @@ export const surfaceTemperatureSheet = defineWorksheet({
         step(
           'How strongly the sky shines back',
           '(0.787 + 0.764 ln(T_dew/273)) (1 + 0.0224 N − 0.0035 N² + 0.00028 N³)',
-          `N = ${figure(10 * i.cloud_percent, 1)} tenths; ${figure(sky_share * 100, 0)} % of the sky counts for this tilt`,
-          figure(sky.value, 3),
+          `N = ${figure(10 * i.cloud_percent, 1)} tenths; ${figure(t.sky_share * 100, 0)} % of the sky counts for this tilt`,
+          figure(t.sky_emissivity, 3),
         ),
-        step('What the wind takes', 'h = 2.8 + 3.0 v', `v = ${figure(i.wind_ms, 1)} m/s`, `${figure(film.value, 1)} W/(m² K)`),
+        step('What the wind takes', 'h = 2.8 + 3.0 v', `v = ${figure(i.wind_ms, 1)} m/s`, `${figure(t.film, 1)} W/(m² K)`),
         step(
           'The face, where gains and losses meet',
           'α I + ε σ (F ε_sky + 1 − F) T_air⁴ = ε σ T⁴ + h (T − T_air)',

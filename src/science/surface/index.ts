@@ -1,4 +1,5 @@
 export * from './dew-margin';
+export * from './face-in-weather';
 export * from './skin-colour';
 export * from './sky-emissivity';
 export * from './sol-air';

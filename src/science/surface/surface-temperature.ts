@@ -48,11 +48,21 @@ const LEFT_OPEN = 1;
  */
 export const skyShare = (tilt: Radians): number => ((1 + Math.cos(tilt)) / 2) * Math.max(0, Math.cos(tilt / 2));
 
+/** Four steps are usual. */
+const MOST_STEPS = 20;
+/** A hundred-millionth of a degree. [K] */
+const NEAR = 1e-8;
+
 const balance = ({ air, film, sky_emissivity, sky_share, emittance }: Surroundings, absorbed: number): number => {
   const gains = absorbed + emittance * SIGMA * (sky_share * sky_emissivity + 1 - sky_share) * air ** 4 + film * air;
   let T: number = air;
   // What leaves grows faster than in a straight line, so each step lands on the warm side of the answer and the next comes closer.
-  for (let i = 0; i < 12; i++) T -= (emittance * SIGMA * T ** 4 + film * T - gains) / (4 * emittance * SIGMA * T ** 3 + film);
+  for (let i = 0; i < MOST_STEPS; i++) {
+    const cube = T * T * T;
+    const off = (emittance * SIGMA * cube * T + film * T - gains) / (4 * emittance * SIGMA * cube + film);
+    T -= off;
+    if (Math.abs(off) < NEAR) break;
+  }
   return T;
 };
 
