@@ -14,5 +14,4 @@ export type { LeakEvidence } from './water/evidence';
 export { moistureField } from './water/field';
 export type * from './water/field-types';
 export type { LooseSkin } from './water/loose-skin-types';
-export { waterOf } from './water/water';
 export type * from './water/water-types';
