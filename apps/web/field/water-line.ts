@@ -10,6 +10,7 @@ export const waterLine = (plan: Plan): string => {
   const open = leaks.filter((l) => !isStopped(l));
   if (open.some((l) => l.stop.state === 'open' || l.stop.state === 'reopened')) return count(open.length, 'leak open', 'leaks open');
   if (open.length > 0) return 'repaired, to be proved';
-  if (leaks.some((l) => isStopped(l) && l.dryness.state !== 'dry')) return 'stopped, not dry yet';
+  if (leaks.some((l) => l.stop.state === 'stopped' && l.dryness.state !== 'dry')) return 'stopped, not dry yet';
+  if (leaks.some((l) => l.stop.state === 'stopped')) return 'stopped, dry again';
   return panels.length === 0 ? 'nothing metered yet' : 'no leak known';
 };

@@ -1,5 +1,4 @@
 import type { Leak, Likelihood } from '../../../../src/plan';
-import { showDay } from '../../../../src/units';
 import type { Overview } from '../../session/session';
 import { MarkSign } from '../../shared/mark-sign';
 import { stationById } from '../../shared/rig-words';
@@ -55,7 +54,8 @@ export const LeakPart = ({ overview, leak, head }: Omit<Props, 'title'>) => {
           </div>
         </section>
       )}
-      {!settled && leak.candidates.length > 0 && (
+      {(due.length > 0 || leak.repairs.length > 0) && !settled && <Proof overview={overview} leak={leak} />}
+      {!settled && leak.stop.state !== 'stopped' && leak.candidates.length > 0 && (
         <section>
           <h2>Where it may come in</h2>
           <ol className="rows">
@@ -76,7 +76,6 @@ export const LeakPart = ({ overview, leak, head }: Omit<Props, 'title'>) => {
           {leak.apart !== undefined && leak.confirmed === undefined && <p>{unbroken(leak.apart)}</p>}
         </section>
       )}
-      {(due.length > 0 || leak.repairs.length > 0) && !settled && <Proof overview={overview} leak={leak} />}
     </>
   );
 };
@@ -109,8 +108,8 @@ const Proof = ({ overview, leak }: { readonly overview: Overview; readonly leak:
         {dueOf(leak).map((d) => (
           <li key={`${d.what} ${d.from}`}>
             <div className="row wide-row">
-              <span>{d.words}</span>
-              <span className="end">{d.from <= plan.on ? (d.until === undefined ? 'now' : `until ${showDay(d.until, true)}`) : `from ${showDay(d.from, true)}`}</span>
+              <span>{unbroken(d.words)}</span>
+              <span className="end">{d.what === 'after-rain' ? 'after rain' : d.from <= plan.on ? 'now' : ''}</span>
             </div>
           </li>
         ))}

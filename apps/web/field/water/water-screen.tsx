@@ -27,6 +27,8 @@ export const WaterScreen = ({ overview }: { readonly overview: Overview }) => {
   const [first, ...others] = leaks;
   const [running] = useRunning(rig.id);
   const meter = href('rig', rig.id, 'meter');
+  /** Where the large button already leads to metering, it is not offered a second time. */
+  const other = first !== undefined && (Boolean(running) || !['explained', 'dry'].includes(stageOf(first)));
   return (
     <Frame
       cells={['Water']}
@@ -44,8 +46,8 @@ export const WaterScreen = ({ overview }: { readonly overview: Overview }) => {
           ) : (
             <NextStep overview={overview} leak={first} />
           )}
-          {first && <Cell to={meter}>Meter a wall</Cell>}
-          <Cell wide={first === undefined} to={withQuery(href('rig', rig.id, 'water-note'), first ? { leak: first.id } : {})}>
+          {other && <Cell to={meter}>Meter a wall</Cell>}
+          <Cell wide={!other} to={withQuery(href('rig', rig.id, 'water-note'), first ? { leak: first.id } : {})}>
             Write down …
           </Cell>
         </>
@@ -135,6 +137,9 @@ const repairHref = ({ rig, plan }: Overview, leak: Leak): string => {
   return job ? href('rig', rig.id, 'care', job.id) : withQuery(href('rig', rig.id, 'water-note', 'resealed'), { leak: leak.id, station: station ?? '' });
 };
 
+const DECIDING = 2;
+const MOST_SAID = 3;
+
 /** No leak: nothing read yet, or what was read explains itself. */
 const NoLeak = ({ overview, water }: { readonly overview: Overview; readonly water: Water }) => {
   const { rig } = overview;
@@ -156,6 +161,8 @@ const NoLeak = ({ overview, water }: { readonly overview: Overview; readonly wat
     );
   const why = water.no_leak;
   const [reason] = why;
+  // What decides it stands last; walls that say the same say it once.
+  const said = [...new Set(why.flatMap((n) => n.because.slice(-DECIDING).map((b) => b.text)))].slice(0, MOST_SAID);
   const few = panels.filter((p) => (p.reference?.readings ?? 0) < ENOUGH_DRY);
   const unknown = panels.every((p) => p.spots.every((s) => s.state === 'not-known'));
   const words = reason ? (reason.why === 'weather' ? 'Damp as its air is, no leak' : 'It sweats, no leak') : unknown ? 'Too few readings to say' : 'No leak known';
