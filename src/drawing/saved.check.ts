@@ -12,8 +12,8 @@ import { rigSheet } from './rig-sheet';
 import { stationDrawing } from './station-drawing';
 import { type SvgOptions, svgText } from './svg-text';
 import { KINDS, trialRig } from './trial-rig';
-import { moistureMap, moistureSheet, wetTrendPlot } from './water';
-import { trialField, trialLeak, trialPanel, trialTrend } from './water/trial-water';
+import { looseSkinDrawing, moistureMap, moistureSheet, wetTrendPlot } from './water';
+import { trialField, trialLeak, trialPanel, trialSkin, trialTrend } from './water/trial-water';
 import { wheelPlan } from './wheel-plan';
 
 /**
@@ -48,6 +48,7 @@ const drawings: readonly Saved[] = [
   ['moisture-map-paper', () => moistureSheet(rig, trialPanel(), trialField(rig), { leak: trialLeak(rig), fit_px: 520 }), { theme: 'paper' }],
   ['moisture-error', () => moistureSheet(rig, trialPanel(), trialField(rig), { layer: 'error' })],
   ['net-with-water', () => rigSheet(rig, undefined, { water: { leaks: [trialLeak(rig)], fields: [{ face: 'curb', field: trialField(rig) }] } })],
+  ['loose-skin', () => looseSkinDrawing(rig, trialSkin)],
   ['wet-trend', () => wetTrendPlot(trialTrend)],
   ['wet-trend-narrow', () => wetTrendPlot({ ...trialTrend, width: 360 })],
   [

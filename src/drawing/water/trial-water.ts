@@ -1,4 +1,4 @@
-import type { Because, Candidate, Comparable, Leak, Panel, Spot, SpotState } from '../../plan';
+import type { Because, Candidate, Comparable, Leak, LooseSkin, Panel, Spot, SpotState } from '../../plan';
 import { type Field, fieldsOf, pointInside, type Rig, type WaterPath } from '../../rig';
 import type { FacePoint } from '../../terms';
 import { type CivilDay, civilDay } from '../../units';
@@ -317,4 +317,34 @@ export const trialTrend: WetThroughTime = {
   repairs: [{ day: day(129), words: 'resealed' }],
   covers: [{ from: day(133), to: day(160), words: 'under cover' }],
   to: day(160),
+};
+
+const square = (x: number, y: number, w: number, h: number): readonly FacePoint[] => [
+  [x, y],
+  [x + w * 0.9, y - 0.03],
+  [x + w, y + h],
+  [x + 0.05, y + h * 1.05],
+];
+
+/** A bubble that was drawn twice and tapped once. */
+export const trialSkin: LooseSkin = {
+  id: 's1',
+  place: { at: 'outline', face: 'curb', side: 'outside', outline_m: square(5.2, 1.6, 0.5, 0.5) },
+  face: 'curb',
+  side: 'outside',
+  words: 'Curb side',
+  entries: ['s1', 's2'],
+  signs: ['bubble'],
+  outlines: [
+    { entry: 's1', day: day(0), outline_m: square(5.25, 1.62, 0.34, 0.36), area_m2: 0.12, longest_m: 0.5, worked: { worksheet: 'outline-area', inputs: {} } },
+    { entry: 's2', day: day(300), outline_m: square(5.2, 1.6, 0.5, 0.5), area_m2: 0.25, longest_m: 0.7, worked: { worksheet: 'outline-area', inputs: {} } },
+  ],
+  loads: [],
+  taps: { solid: 8, dull: 2, hollow: 5, hollow_share: 1 / 3, hull_m: square(5.27, 1.66, 0.36, 0.34), entries: [] },
+  core: { state: 'not-metered', readings: 0, because },
+  source: { state: 'none-found' },
+  because: [because],
+  advice: 'meter-first',
+  sentence: 'Meter it from both sides first.',
+  steps: [],
 };

@@ -51,7 +51,7 @@ const edgesOf = (view: MapView, s: Station): readonly Primitive[] => {
 /** What is cut through, as it is seen from this side, each with its spoken name; from outside the other parts as well. */
 export const partsOf = (view: MapView): readonly Primitive[] => {
   const { rig, side, onto, px } = view;
-  return inDrawingOrder(rig.stations.filter((s) => isOnView(view, s) && !isArea(s) && !s.layer)).flatMap((s): readonly Primitive[] => {
+  return inDrawingOrder(rig.stations.filter((s) => isOnView(view, s) && !isArea(s) && !s.layer && !s.off_wall)).flatMap((s): readonly Primitive[] => {
     if (s.shape.form === 'lines') return side === 'inside' ? [] : drawPart(s.part, { form: 'lines', lines_m: runsWithin(view, s.shape.lines_m) }, onto, {});
     if (side === 'inside' && (!s.cut_through || s.within !== undefined)) return [];
     const group = stationGroup(rig, s, view.frame, px, undefined, () => undefined);

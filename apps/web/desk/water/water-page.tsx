@@ -6,6 +6,7 @@ import { desk } from '../paths';
 import { WaterMap } from './water-map';
 import { NextTest, OtherCauses } from './water-next';
 import { Proof } from './water-proof';
+import { LooseSkins } from './water-skins';
 import { WetTrend } from './water-trend';
 import { WaysIn } from './water-ways';
 import { asTitle, inOrder, isSettled, leakPlace, panelOfLeak, panelVerdict, readingsWords } from './water-words';
@@ -68,6 +69,7 @@ const OneLeak = ({ water, leaks, leak }: { readonly water: Water; readonly leaks
           {panel ? <WaterMap key={panel.id} panel={panel} leak={leak} /> : <NotMetered leak={leak} />}
           <WetTrend leak={leak} />
           <Proof leak={leak} />
+          <LooseSkins />
         </div>
         <aside className="water-right">
           <WaysIn leak={leak} />
@@ -141,6 +143,7 @@ const OnePanel = ({ water, leaks, panel }: { readonly water: Water; readonly lea
       <div className="columns water-columns">
         <div className="water-left">
           <WaterMap key={panel.id} panel={panel} leak={undefined} />
+          <LooseSkins />
         </div>
         <aside className="water-right">
           <section>
@@ -206,6 +209,7 @@ const NothingRead = () => {
           ))}
         </ol>
         <p className="mut small">Wires and gas lines run in walls: short pins, and none where lines run. The meter’s own manual comes first.</p>
+        <LooseSkins />
       </div>
     </main>
   );
