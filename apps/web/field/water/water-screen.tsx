@@ -172,11 +172,9 @@ const NoLeak = ({ overview, water }: { readonly overview: Overview; readonly wat
         <MarkSign mark={reason ? 'watch' : unknown ? 'not-seen' : 'sound'} />
         <div>
           {title(words)}
-          {why
-            .flatMap((n) => n.because)
-            .map((b) => (
-              <p key={b.text}>{unbroken(b.text)}</p>
-            ))}
+          {said.map((text) => (
+            <p key={text}>{unbroken(text)}</p>
+          ))}
           {!reason && !unknown && <p>Nothing that was metered stands out from its surroundings.</p>}
         </div>
       </section>
