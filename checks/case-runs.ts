@@ -1,4 +1,5 @@
 import { fromSi, quantities, toSi } from '../src/units';
+import { jointRuns } from './case-runs-joints';
 import { mapRuns } from './case-runs-maps';
 import { sunRuns } from './case-runs-sun';
 import { wallRuns } from './case-runs-walls';
@@ -214,6 +215,7 @@ const sprayRate: CaseRun = (i) => ({
 
 /** Which worksheet answers which quantity of the case files. */
 export const caseRuns: Readonly<Record<string, CaseRun>> = {
+  ...jointRuns,
   ...mapRuns,
   ...wallRuns,
   ...sunRuns,

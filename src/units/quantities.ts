@@ -46,7 +46,8 @@ export type QuantityId =
   | 'information'
   | 'irradiance'
   | 'irradiation'
-  | 'heat-transfer';
+  | 'heat-transfer'
+  | 'expansion';
 
 export type Quantity = {
   readonly id: QuantityId;
@@ -332,6 +333,16 @@ export const quantities: Readonly<Record<QuantityId, Quantity>> = {
     si: 'W/(m² K)',
     units: [one('wm2k', 'W/(m² K)', 1), { id: 'btuhft2f', symbol: 'Btu/(h ft² °F)', scale: BTU / 3600 / (FOOT * FOOT) / FAHRENHEIT_STEP, decimals: 2 }],
     usual: { us: 'btuhft2f', metric: 'wm2k' },
+  },
+  expansion: {
+    id: 'expansion',
+    meaning: 'how much of its length a material grows for each degree',
+    si: '1/K',
+    units: [
+      { id: 'ppmk', symbol: 'millionths per °C', scale: 1e-6, decimals: 1 },
+      { id: 'ppmdf', symbol: 'millionths per °F', scale: 1e-6 / FAHRENHEIT_STEP, decimals: 1 },
+    ],
+    usual: { us: 'ppmdf', metric: 'ppmk' },
   },
 };
 

@@ -1,4 +1,5 @@
 import type { AnyWorksheet } from '../terms';
+import { beadDemandSheet } from './bead-demand';
 import { beadLengthSheet } from './bead-length';
 import { beadSectionSheet } from './bead-section';
 import { chanceAboveSheet } from './chance-above';
@@ -13,6 +14,9 @@ import { dryingTimeSheet } from './drying-time';
 import { entryPointsSheet } from './entry-points';
 import { humidityFromDewPointSheet } from './humidity-from-dew-point';
 import { inverseDistanceSheet } from './inverse-distance';
+import { jointDepthSheet } from './joint-depth';
+import { jointMovementSheet } from './joint-movement';
+import { jointWidthSheet } from './joint-width';
 import { krigingEstimate } from './kriging-estimate';
 import { ladderSheet } from './ladder';
 import { mapCheck } from './map-check';
@@ -33,6 +37,7 @@ import { sunPosition } from './sun-position';
 import { sunriseSunset } from './sunrise-sunset';
 import { surfaceTemperatureSheet } from './surface-temperature';
 import { tapeRolls } from './tape-rolls';
+import { tapeSqueeze } from './tape-squeeze';
 import { trendChance } from './trend-chance';
 import { trendInterval } from './trend-interval';
 import { trendSlope } from './trend-slope';
@@ -80,6 +85,11 @@ export const worksheets: readonly AnyWorksheet[] = [
   beadLengthSheet,
   packagesNeeded,
   tapeRolls,
+  tapeSqueeze,
+  jointMovementSheet,
+  jointWidthSheet,
+  beadDemandSheet,
+  jointDepthSheet,
   ladderSheet,
   outlineAreaSheet,
   outlineGrowthSheet,
