@@ -107,7 +107,7 @@ const Proof = ({ overview, leak }: { readonly overview: Overview; readonly leak:
         </li>
         {dueOf(leak).map((d) => (
           <li key={`${d.what} ${d.from}`}>
-            <div className="row wide-row">
+            <div className="row due-row">
               <span>{unbroken(d.words)}</span>
               <span className="end">{d.what === 'after-rain' ? 'after rain' : d.from <= plan.on ? 'now' : ''}</span>
             </div>

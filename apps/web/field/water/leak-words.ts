@@ -1,6 +1,7 @@
 import type { Leak, OtherCause } from '../../../../src/plan';
 import type { Mark } from '../../../../src/terms';
 import type { CivilDay } from '../../../../src/units';
+import { causeWord, dryWord } from '../../shared/leak-words';
 
 /** Where one leak stands, for a person who stands before it. */
 export type LeakStage = 'explained' | 'rule-out' | 'open' | 'confirmed' | 'repaired' | 'reopened' | 'drying' | 'dry';
@@ -21,23 +22,7 @@ export const stageOf = (leak: Leak): LeakStage => {
   return notRuledOut(leak).length > 0 ? 'rule-out' : 'open';
 };
 
-const CAUSE_WORD: Readonly<Record<OtherCause['cause'], string>> = {
-  condensation: 'Condensation',
-  plumbing: 'Plumbing',
-  'air-conditioner': 'Air conditioner',
-  'weep-holes': 'Weep holes',
-};
-export const causeWord = (cause: OtherCause['cause']): string => CAUSE_WORD[cause];
-
-const DRYNESS: Readonly<Record<Leak['dryness']['state'], string>> = {
-  wet: 'Wet',
-  drying: 'Drying',
-  wetting: 'Getting wetter',
-  dry: 'Dry',
-  reopened: 'Wet again',
-  'not-known': 'Not known whether it dries',
-};
-export const dryWord = (leak: Leak): string => DRYNESS[leak.dryness.state];
+export { causeWord, dryWord };
 
 /** The order of the day in two or three words. */
 export const stageWord = (leak: Leak): string => {
