@@ -164,8 +164,9 @@ export const moistureKey = (rig: Rig, panel: Panel, field: DrawnField, options: 
   const parts = mapParts(rig, panel, field, options);
   const title = `What the map shows: ${thresholdWords(panel, field, options.layer)}`;
   if (!parts) return { width: 1, height: 1, title, px: 1, primitives: [] };
+  const loo = leaveOneOutWords(parts);
   const { primitives, height } = keyAt((x, y) => [x, y], 1, options.type_px ?? 12, panel, field, parts, options.layer ?? 'chance');
-  return { width: WIDE, height, title, px: 1, primitives };
+  return { width: WIDE, height, title: loo.length > 0 ? `${title}. Leave-one-out error: ${loo.join('; ')}` : title, px: 1, primitives };
 };
 
 /** Map and key on one sheet: for files and paper. */

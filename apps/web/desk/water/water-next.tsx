@@ -1,12 +1,13 @@
 import { letterOf } from '../../../../src/drawing';
 import { caution, type Leak } from '../../../../src/plan';
 import { evaluate, worksheetById } from '../../../../src/worksheets';
+import { causeWord } from '../../shared/leak-words';
 import { count, lowerFirst, stationById, stationWords, upperFirst, useDesk } from '../desk';
 import { useEveryLine } from '../logbook-lines';
 import { desk } from '../paths';
 import { whenWords } from '../when-picker';
 import { FigureButton } from '../worksheet-box';
-import { causeWords, isSettled } from './water-words';
+import { isSettled } from './water-words';
 
 /** What else could have made it wet: ruled out, or to be looked into before a leak is named. */
 export const OtherCauses = ({ leak }: { readonly leak: Leak }) => {
@@ -28,7 +29,7 @@ export const OtherCauses = ({ leak }: { readonly leak: Leak }) => {
             <li key={c.cause} className="row">
               <div className="row-body">
                 <h3>
-                  {causeWords(c.cause)}
+                  {causeWord(c.cause)}
                   <span className="cause-state">{c.state === 'ruled-out' ? 'ruled out' : c.state === 'it-is-this' ? 'it is this' : 'not looked at'}</span>
                 </h3>
                 <p className="mut small">

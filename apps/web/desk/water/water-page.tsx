@@ -1,4 +1,5 @@
 import { type Leak, type Panel, shownAs, type Water } from '../../../../src/plan';
+import { causeWord } from '../../shared/leak-words';
 import { href } from '../../shared/route';
 import { lowerFirst, useDesk } from '../desk';
 import { MarkIcon } from '../mark-icon';
@@ -51,6 +52,8 @@ const OneLeak = ({ water, leaks, leak }: { readonly water: Water; readonly leaks
   const findings = overview.plan.findings.filter((f) => f.raised_by === leak.id && f.rule.startsWith('w'));
   const first = findings[0];
   const condensation = leak.other_causes.find((c) => c.cause === 'condensation');
+  // Until a test has found the way in, what else it may be comes before any seal.
+  const ruleOut = isSettled(leak) || leak.confirmed !== undefined ? [] : leak.other_causes.filter((c) => c.state === 'not-looked-at').map((c) => causeWord(c.cause).toLowerCase());
   return (
     <main className="desk-page water-page" id="content">
       <header className="page-head with-mark">
@@ -60,6 +63,12 @@ const OneLeak = ({ water, leaks, leak }: { readonly water: Water; readonly leaks
           <p className="mut">
             {leakPlace(overview.rig, leak)}. {panel ? `${readingsWords(panel)}.` : 'Nothing was metered here yet.'}{' '}
             {condensation && condensation.state !== 'not-looked-at' ? condensation.because.text : ''}
+            {ruleOut.length > 0 && (
+              <>
+                {' '}
+                <b className="rule-out">Rule out first: {ruleOut.join(', ')}.</b>
+              </>
+            )}
           </p>
         </div>
       </header>

@@ -1,11 +1,12 @@
 import type { Because, Leak } from '../../../../src/plan';
 import { showDay } from '../../../../src/units';
+import { dryWord } from '../../shared/leak-words';
 import { href } from '../../shared/route';
 import { useDesk } from '../desk';
 import { MarkIcon } from '../mark-icon';
 import { desk } from '../paths';
 import { FigureButton } from '../worksheet-box';
-import { dryWords, isSettled, stopWords } from './water-words';
+import { isSettled, stopWords } from './water-words';
 
 /** Two findings that close apart: that no more comes in, and that it is dry again; with what they still need and when. */
 export const Proof = ({ leak }: { readonly leak: Leak }) => {
@@ -27,7 +28,7 @@ export const Proof = ({ leak }: { readonly leak: Leak }) => {
         <Finding
           sound={leak.dryness.state === 'dry'}
           bad={leak.dryness.state === 'reopened' || leak.dryness.state === 'wetting'}
-          words={dryWords(leak)}
+          words={leak.dryness.state === 'dry' ? 'Dry again' : dryWord(leak)}
           closed={leak.dryness.closed}
           because={leak.dryness.because}
         />
@@ -55,7 +56,7 @@ export const Proof = ({ leak }: { readonly leak: Leak }) => {
       )}
       {!isSettled(leak) && (
         <p className="buttons">
-          {leak.repairs.length === 0 && leak.confirmed !== undefined && (
+          {(leak.stop.state === 'open' || leak.stop.state === 'reopened') && leak.confirmed !== undefined && (
             <a className="button primary" href={desk.add(id, { kind: 'resealed', station: leak.confirmed })}>
               Record the repair
             </a>

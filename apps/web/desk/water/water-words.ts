@@ -1,7 +1,7 @@
 import type { Leak, Panel, Spot, Water } from '../../../../src/plan';
 import type { Rig } from '../../../../src/rig';
 import { showDay } from '../../../../src/units';
-import { count, lowerFirst, upperFirst } from '../desk';
+import { count, upperFirst } from '../desk';
 
 /** A chance as a person says it; the figure itself is in the worksheet. */
 export const chanceWords = (p: number): string => {
@@ -18,24 +18,6 @@ const STOP: Readonly<Record<Leak['stop']['state'], string>> = {
   reopened: 'Came in again after the repair',
 };
 export const stopWords = (leak: Leak): string => STOP[leak.stop.state];
-
-const DRYNESS: Readonly<Record<Leak['dryness']['state'], string>> = {
-  wet: 'Wet',
-  drying: 'Drying',
-  wetting: 'Getting wetter',
-  dry: 'Dry again',
-  reopened: 'Wet again',
-  'not-known': 'Not known whether it dries',
-};
-export const dryWords = (leak: Leak): string => DRYNESS[leak.dryness.state];
-
-const CAUSES: Readonly<Record<Leak['other_causes'][number]['cause'], string>> = {
-  condensation: 'Condensation',
-  plumbing: 'Plumbing',
-  'air-conditioner': 'Air conditioner',
-  'weep-holes': 'Weep holes',
-};
-export const causeWords = (cause: Leak['other_causes'][number]['cause']): string => CAUSES[cause];
 
 /** Settled for good: dry again, or another cause found. */
 export const isSettled = (leak: Leak): boolean => (leak.stop.state === 'stopped' && leak.dryness.state === 'dry') || leak.other_causes.some((c) => c.state === 'it-is-this');
@@ -111,9 +93,4 @@ export const panelVerdict = (water: Water, panel: Panel): string => {
   if (why !== undefined) return why === 'weather' ? 'damp as its air is' : 'sweats';
   const wet = panel.spots.filter((s) => s.state === 'wet' || s.state === 'damp').length;
   return wet > 0 ? count(wet, 'wet place', 'wet places') : 'no wet place';
-};
-
-export const sideWords = (rig: Rig, panel: Pick<Panel, 'face' | 'side'>): string => {
-  const face = rig.faces.find((f) => f.id === panel.face);
-  return panel.side === 'inside' ? lowerFirst(face?.inside_name ?? 'inside') : (face?.name ?? panel.face);
 };
