@@ -163,7 +163,8 @@ const TestsDone = ({ leak }: { readonly leak: Leak }) => {
           const at = stationById(overview.rig, station);
           return (
             <li key={test} className="small">
-              {at ? stationWords(overview.rig, at) : station}: {line ? `${line.words}. ${whenWords(line.entry.observed_at)}` : ''}
+              {at ? stationWords(overview.rig, at) : station}
+              {line ? `: ${line.words}. ${whenWords(line.entry.observed_at)}` : ''}
             </li>
           );
         })}
