@@ -106,6 +106,29 @@ const squeeze: CaseRun = (i) => ({
   width_mm: through('tape-squeeze', { width_mm: i.width_mm, thickness_mm: i.thickness_mm, squeezed_mm: i.final_thickness_mm, flange_mm: 25 }).figure('width_squeezed_mm', 'mm'),
 });
 
+const TOUCHING: Readonly<Record<string, string>> = {
+  butyl_tape: 'butyl-tape',
+  silicone_neutral: 'silicone',
+  polyurethane_1k: 'polyurethane',
+  stpe_hybrid: 'hybrid',
+  polysulphide: 'polysulphide',
+  bitumen_or_asphalt: 'bitumen',
+};
+const TOUCHED: Readonly<Record<string, string>> = {
+  EPDM_membrane: 'epdm',
+  PVC_membrane: 'pvc',
+  painted_aluminium: 'painted-aluminium',
+  bare_aluminium: 'bare-aluminium',
+  acrylic_PMMA: 'acrylic',
+  polycarbonate: 'polycarbonate',
+  glass: 'glass',
+};
+
+/** On bare, known ground, so that only the pair itself decides. */
+const touch: CaseRun = (i) => ({
+  verdict: through('may-it-touch', { material: TOUCHING[String(i.chemistry)], one_side: TOUCHED[String(i.substrate)], there_now: 'nothing', silicone_ever: 'no' }).word('verdict'),
+});
+
 export const jointRuns: Readonly<Record<string, CaseRun>> = {
   'free thermal movement of a part, dL = alpha L dT': free,
   'differential movement of two parts joined at one end, dL = |alpha1 dT1 - alpha2 dT2| L': differential,
@@ -118,5 +141,6 @@ export const jointRuns: Readonly<Record<string, CaseRun>> = {
   'movement demand on an installed bead, percent of width': demand,
   'sealant depth for a joint': depth,
   'backer rod diameter': rod,
+  'sealant and substrate verdict': touch,
   'tape width after compression at constant volume, w2 = w1 t1/t2': squeeze,
 };

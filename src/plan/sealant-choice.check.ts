@@ -4,8 +4,8 @@
 import { describe, expect, it } from 'vitest';
 import { SURFACES } from '../entries';
 import { layoutFrom, type RigKindId } from '../rig';
+import { bonds, TOUCHED } from '../science';
 import { planOf } from './plan';
-import { bonds } from './trade';
 import { day, type Said, stateOf, station, trialRig } from './trial-logbook';
 
 const skylight = station('roof.skylight', 'skylight', { sealed_to: 'tpo' });
@@ -22,7 +22,8 @@ const beads = (said: readonly Said[], of = rig): readonly string[] =>
 describe('what a bead is laid on', () => {
   it('is recorded by the layouts under the ids that the table of bonds knows', () => {
     const known: readonly string[] = SURFACES.map((s) => s.id);
-    for (const b of bonds) expect([...known, 'old-silicone'], b.surface).toContain(b.surface);
+    for (const b of bonds) expect([...known, 'old-silicone', 'asphalt'], b.surface).toContain(b.surface);
+    expect(TOUCHED.map((t) => t.id)).toEqual(known);
     const kinds: readonly RigKindId[] = ['travel-trailer', 'fifth-wheel', 'class-a', 'class-b', 'class-c', 'truck-camper', 'folding-camper', 'teardrop'];
     const covers = [
       ['epdm', 'corrugated-aluminium', 'hung'],

@@ -1,8 +1,8 @@
 import { SEALANTS, SURFACES } from '../entries';
 import { type Rig, surfaceOn } from '../rig';
+import { bond, TOUCH_VERDICTS, type TouchVerdict } from '../science';
 import type { Station } from '../terms';
 import type { Method } from './reseal-method';
-import { type Bond, bond } from './trade';
 
 /** Which family of sealant a bead takes, by what it is laid on and how the place lies. */
 export type Choice = {
@@ -17,8 +17,6 @@ const isSurface = (id: string): boolean => SURFACES.some((s) => s.id === id && i
 /** As recorded at the station; else what covers that face of the rig. */
 const surfaceAt = (station: Station, rig: Rig): string => (isSurface(station.sealed_to) ? station.sealed_to : surfaceOn(station.face, rig.skin, rig.roof));
 
-const RANK: Readonly<Record<Bond['verdict'], number>> = { yes: 0, prep: 1, test: 2, no: 3 };
-
 /**
  * Self-levelling flows and is for the level only; the non-sag grade stays where it is laid and may be tooled over a level flange as well.
  * So the one stands in for the other, never the other way round. Common practice, no published source.
@@ -30,7 +28,7 @@ export const wordOf = (family: string): string => SEALANTS.find((s) => s.id === 
 /** A word as it stands inside a sentence: `TPO` and `EPDM rubber` keep their capitals. */
 const inSentence = (word: string): string => (/^[A-Z]{2}/.test(word) ? word : `${word.charAt(0).toLowerCase()}${word.slice(1)}`);
 
-const verdictOf = (family: string, surface: string): Bond['verdict'] => bond(family, surface)?.verdict ?? 'test';
+const verdictOf = (family: string, surface: string): TouchVerdict => bond(family, surface)?.verdict ?? 'test';
 
 const reason = (family: string, surface: string): string => {
   const verdict = verdictOf(family, surface);
@@ -50,11 +48,11 @@ const reason = (family: string, surface: string): string => {
 /** The family to lay: the one that stays, where it may be laid over; else the best for the surface by the table. */
 export const familyFor = (station: Station, rig: Rig, level: boolean, method: Method | undefined): Choice => {
   const surface = surfaceAt(station, rig);
-  const rank = (family: string): number => RANK[verdictOf(family, surface)];
+  const rank = (family: string): number => TOUCH_VERDICTS.indexOf(verdictOf(family, surface));
   const flat = level && station.face === 'roof' && station.group === 'opening';
   const candidates = flat ? ['lap-self-levelling', 'lap-non-sag', 'hybrid'] : station.face === 'roof' ? ['lap-non-sag', 'hybrid'] : ['hybrid', 'lap-non-sag', 'polyurethane'];
   const stays = method?.way === 'over' && method.stays !== undefined && candidates.includes(method.stays) ? method.stays : undefined;
-  if (stays !== undefined && rank(stays) < RANK.no) return { family: stays, because: `${reason(stays, surface)} The same family as what stays.` };
+  if (stays !== undefined && verdictOf(stays, surface) !== 'no') return { family: stays, because: `${reason(stays, surface)} The same family as what stays.` };
   const family = [...candidates].sort((a, b) => rank(a) - rank(b))[0] ?? 'hybrid';
   const other = STANDS_IN[family];
   if (other === undefined || !candidates.includes(other) || rank(other) > rank(family)) return { family, because: reason(family, surface) };

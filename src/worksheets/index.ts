@@ -20,6 +20,7 @@ import { jointWidthSheet } from './joint-width';
 import { krigingEstimate } from './kriging-estimate';
 import { ladderSheet } from './ladder';
 import { mapCheck } from './map-check';
+import { mayItTouch } from './may-it-touch';
 import { mouldIndexSheet } from './mould-index';
 import { mouldLimits } from './mould-limits';
 import { outlineAreaSheet } from './outline-area';
@@ -81,6 +82,7 @@ export const worksheets: readonly AnyWorksheet[] = [
   tyreLoadIndex,
   tyrePressureAfterChange,
   tyreRunFlat,
+  mayItTouch,
   beadSectionSheet,
   beadLengthSheet,
   packagesNeeded,

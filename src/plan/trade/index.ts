@@ -1,4 +1,3 @@
-export * from './bonds';
 export * from './cautions';
 export * from './defects';
 export * from './looks';

@@ -3,27 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { MARKS } from '../../terms';
 import { firstProofDays } from '../recheck';
-import {
-  bond,
-  bonds,
-  caution,
-  cautions,
-  defect,
-  defects,
-  defectsOf,
-  defectTitle,
-  escalations,
-  isA,
-  look,
-  looks,
-  looksChain,
-  remedies,
-  remedy,
-  seasons,
-  service,
-  sourceOf,
-  sources,
-} from '.';
+import { caution, cautions, defect, defects, defectsOf, defectTitle, escalations, isA, look, looks, looksChain, remedies, remedy, seasons, service, sourceOf, sources } from '.';
 import { ownRemedies } from './own-remedies';
 
 const rows = [...looks, ...defects, ...remedies, ...cautions, ...service, ...seasons];
@@ -35,7 +15,6 @@ describe('the trade tables', () => {
 
   it('have each id once', () => {
     for (const table of [looks, defects, remedies, cautions, service, seasons]) expect(new Set(table.map((r) => r.id)).size).toBe(table.length);
-    expect(new Set(bonds.map((b) => `${b.family}/${b.surface}`)).size).toBe(bonds.length);
   });
 
   it('name only defects, remedies, cautions and kinds that exist', () => {
@@ -128,11 +107,5 @@ describe('the trade tables', () => {
         undefined,
       ].map(firstProofDays),
     ).toEqual([7, 1, 7, 30, 1, 1, 30, 1, 7]);
-  });
-
-  it('refuse silicone on every roof sheet and anything on a silicone film, as the data sheets do', () => {
-    for (const sheet of ['epdm', 'tpo', 'pvc']) expect(bond('silicone', sheet)?.verdict).toBe('no');
-    for (const family of ['lap-self-levelling', 'lap-non-sag', 'polyurethane', 'hybrid', 'butyl-tape']) expect(bond(family, 'old-silicone')?.verdict, family).toBe('no');
-    expect(bond('lap-self-levelling', 'epdm')?.verdict).toBe('yes');
   });
 });
