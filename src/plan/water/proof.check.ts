@@ -114,6 +114,26 @@ describe('a leak that was repaired', () => {
     expect(leakAt('2026-05-20', ...wet, rebed('2026-05-04'), hose('2026-05-10', 'stayed-dry', 'curb.window-2')).stop.state).toBe('repaired');
   });
 
+  it('is not stopped by a place that was first read after the rains, and has nothing to have risen from', () => {
+    const other = (on: string, n: number): Said => ({
+      on,
+      kind: 'wood-moisture-pin',
+      at: { at: 'point', face: 'curb', side: 'inside', point_m: [1.4, 0.6] },
+      body: { reading: percent(n), material: 'softwood' },
+    });
+    const said = [...wet, rebed('2026-05-04'), rain('2026-05-08'), rain('2026-05-12'), ...metered('2026-05-14', 20)];
+    expect(leakAt('2026-05-20', ...said).stop.state).toBe('stopped');
+    expect(leakAt('2026-05-20', ...said, other('2026-05-14', 27)).stop.state).toBe('repaired');
+    const later = [...said, other('2026-05-14', 27), rain('2026-05-20'), rain('2026-05-24'), ...metered('2026-05-26', 19)];
+    expect(leakAt('2026-06-01', ...later, other('2026-05-26', 27)).stop.state).toBe('stopped');
+  });
+
+  it('stays open after water came in again, though the hose at the repaired place stays dry: it comes in elsewhere', () => {
+    const again = [...wet, rebed('2026-05-04'), ...metered('2026-05-06', 20), rain('2026-05-08'), ...metered('2026-05-10', 27)];
+    expect(leakAt('2026-05-20', ...again, hose('2026-05-12', 'stayed-dry')).stop.state).toBe('reopened');
+    expect(leakAt('2026-05-20', ...again, rebed('2026-05-11'), hose('2026-05-12', 'stayed-dry')).stop.state).toBe('stopped');
+  });
+
   it('opens again by itself after a rise of more than three points above its lowest since', () => {
     const said = [...wet, rebed('2026-05-04'), ...metered('2026-05-10', 20), rain('2026-05-12')];
     expect(leakAt('2026-05-20', ...said, ...metered('2026-05-14', 22.9)).stop.state).toBe('repaired');

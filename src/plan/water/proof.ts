@@ -55,7 +55,17 @@ const eventsOf = (
     ...proofs.map((s): Event => ({ what: 'proof', s })),
   ].toSorted((a, b) => byWhen(a.s, b.s));
 
-type Walk = { state: StopState; because: readonly Because[]; by: Standing | undefined; again: Standing[]; rains: Standing[]; held: Set<string>; lowest: Map<string, number> };
+/** `from`: how many of the rains had fallen when a place was first read, counted since the repair; what was read before it starts with none. */
+type Walk = {
+  state: StopState;
+  because: readonly Because[];
+  by: Standing | undefined;
+  again: Standing[];
+  rains: Standing[];
+  held: Set<string>;
+  lowest: Map<string, number>;
+  from: Map<string, number>;
+};
 
 const line = (text: string, ...entries: readonly Standing[]): Because => ({ text, entries: [...new Set(entries.map((s) => s.entry.id))], source: LEAK_STOPPED });
 
@@ -75,7 +85,7 @@ export const stopOf = (
   proofs: readonly Standing[],
   repaired: ReadonlySet<StationId>,
 ): Stop => {
-  const walk: Walk = { state: 'open', because: [], by: undefined, again: [], rains: [], held: new Set(), lowest: new Map() };
+  const walk: Walk = { state: 'open', because: [], by: undefined, again: [], rains: [], held: new Set(), lowest: new Map(), from: new Map() };
   const measured = courses.filter((c) => c.weighed.some(({ weighed }) => excessOf(weighed) !== undefined));
   for (const event of eventsOf(courses, repairs, rains, tests, proofs)) step(walk, event, measured, repaired);
   if (walk.state === 'open') return { state: 'open', because: [], again: [], rains: [] };
@@ -96,6 +106,7 @@ const step = (walk: Walk, event: Event, measured: readonly Course[], repaired: R
       by: s,
       rains: [],
       held: new Set<string>(),
+      from: new Map([...walk.lowest.keys()].map((id) => [id, 0])),
       because: [
         line(
           `Repaired on ${showDay(s.day)}; ${measured.length > 0 ? 'two real rains without a rise, or the hose again, show' : 'with no dry place read beside it only the hose again can show'} whether it holds.`,
@@ -122,7 +133,8 @@ const step = (walk: Walk, event: Event, measured: readonly Course[], repaired: R
   const { result, how } = s.body as BodyOf<(typeof waterTest)['fields']>;
   const station = 'station' in s.place ? s.place.station : undefined;
   if (result === 'came-in') reopen(walk, s, line(`A water test let water in on ${showDay(s.day)}.`, s));
-  else if (how === 'hose' && result === 'stayed-dry' && station !== undefined && repaired.has(station))
+  // Once it came in again after the repair, a dry hose there shows only that it came in elsewhere.
+  else if (how === 'hose' && result === 'stayed-dry' && walk.state !== 'reopened' && station !== undefined && repaired.has(station))
     stop(walk, s, line(`The hose was held to it again on ${showDay(s.day)}, and it stayed dry.`, s));
 };
 
@@ -143,15 +155,23 @@ const read = (walk: Walk, { s, course, weighed }: Extract<Event, { readonly what
   const unmended = walk.state === 'open' || walk.state === 'reopened';
   walk.lowest.set(course.id, unmended ? excess : Math.min(before ?? excess, excess));
   if (unmended) return;
+  const from = walk.from.get(course.id) ?? walk.rains.length;
+  walk.from.set(course.id, from);
   const steps = SCALES[course.scale];
   const rise = before === undefined ? 0 : excess - before;
   if (rise > steps.rise + SAME && excess > steps.dry + SAME) {
     walk.lowest.set(course.id, excess);
-    reopen(walk, s, line(`On ${showDay(s.day)} it read ${pointsOn(course.scale, rise)} more above the dry places than at its lowest since: water has come in again.`, s));
+    reopen(
+      walk,
+      s,
+      line(`On ${showDay(s.day)} it read ${pointsOn(course.scale, rise)} more above the dry places than at its lowest since the repair: water has come in again.`, s),
+    );
     return;
   }
   if (walk.state !== 'repaired' || walk.rains.length < RAINS) return;
   if (rise > Math.max(steps.scatter, weighed.reading.plus_minus) + SAME) return;
+  // A place first read after the rains has nothing to have risen from, unless it is as dry as the dry places.
+  if (walk.rains.length - from < RAINS && excess > steps.dry + SAME) return;
   walk.held.add(course.id);
   if (measured.every((c) => walk.held.has(c.id)))
     stop(
