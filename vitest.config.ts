@@ -5,7 +5,7 @@ import { plantedFault } from './scripts/planted-fault';
 export default defineConfig({
   plugins: [plantedFault(process.env['SEAMWARD_FAULT'])],
   test: {
-    include: ['src/**/*.check.ts', 'apps/**/*.check.ts', 'scripts/**/*.check.ts', 'checks/**/*.check.ts', 'bench/**/*.check.ts'],
+    include: ['src/**/*.check.ts', 'apps/**/*.check.ts', 'scripts/**/*.check.ts', 'checks/**/*.check.ts', 'bench/**/*.check.ts', 'simulation/**/*.check.ts'],
     testTimeout: 60_000,
   },
 });

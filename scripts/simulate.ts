@@ -16,5 +16,5 @@ writeFileSync(at('simulation/results.csv'), resultsFile(trials));
 const doc = readFileSync(at('docs/leak-simulation.md'), 'utf8');
 writeFileSync(
   at('docs/leak-simulation.md'),
-  doc.replace(/(<!-- tables -->\n)[\s\S]*?(\n<!-- \/tables -->)/, (_all, open: string, close: string) => `${open}${simulationTables(trials)}${close}`),
+  doc.replace(/(<!-- tables -->)[\s\S]*?(<!-- \/tables -->)/, (_all, open: string, close: string) => `${open}\n${simulationTables(trials)}\n${close}`),
 );
