@@ -106,6 +106,17 @@ const squeeze: CaseRun = (i) => ({
   width_mm: through('tape-squeeze', { width_mm: i.width_mm, thickness_mm: i.thickness_mm, squeezed_mm: i.final_thickness_mm, flange_mm: 25 }).figure('width_squeezed_mm', 'mm'),
 });
 
+/** The straight rule is the soonest and the square root the latest wherever a bead is deeper than the first day cures. */
+const cure: CaseRun = (i) => ({
+  time_d: through('cure-through', { depth_mm: i.depth_mm, first_day_mm: i.first_day_depth_mm }).figure(i.model === 'linear' ? 'soonest_d' : 'latest_d', 'd'),
+});
+
+const pull: CaseRun = (i) => ({ stretched_length_mm: through('pull-test', { ...classOf(i), gauge_mm: i.gauge_length_mm }).figure('stretched_mm', 'mm') });
+
+const pulledShare: CaseRun = (i) => ({
+  fraction_one_in: 1 / through('pull-test', { class: '25', test_in: i.test_length_in, seam_ft: i.interval_ft }).figure('proved_percent', 'fraction'),
+});
+
 const TOUCHING: Readonly<Record<string, string>> = {
   butyl_tape: 'butyl-tape',
   silicone_neutral: 'silicone',
@@ -141,6 +152,9 @@ export const jointRuns: Readonly<Record<string, CaseRun>> = {
   'movement demand on an installed bead, percent of width': demand,
   'sealant depth for a joint': depth,
   'backer rod diameter': rod,
+  'through-cure time of a moisture-cure bead': cure,
+  'pull-test mark travel for a destructive field adhesion check at twice the movement capability': pull,
+  'share of joint checked by spot pull tests': pulledShare,
   'sealant and substrate verdict': touch,
   'tape width after compression at constant volume, w2 = w1 t1/t2': squeeze,
 };

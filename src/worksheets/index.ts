@@ -6,6 +6,7 @@ import { chanceAboveSheet } from './chance-above';
 import { clearSky } from './clear-sky';
 import { clearSkySum } from './clear-sky-sum';
 import { condensationSheet } from './condensation';
+import { cureThroughSheet } from './cure-through';
 import { dewPointSheet } from './dew-point';
 import { drivingRainPressure } from './driving-rain-pressure';
 import { dryReference } from './dry-reference';
@@ -28,6 +29,7 @@ import { outlineGrowthSheet } from './outline-growth';
 import { ovenDryMoistureSheet } from './oven-dry-moisture';
 import { packagesNeeded } from './packages-needed';
 import { pinMeterTemperatureSheet } from './pin-meter-temperature';
+import { pullTest } from './pull-test';
 import { rainThroughPlaneSheet } from './rain-through-plane';
 import { saturationPressureSheet } from './saturation-pressure';
 import { solAirSheet } from './sol-air';
@@ -92,6 +94,8 @@ export const worksheets: readonly AnyWorksheet[] = [
   jointWidthSheet,
   beadDemandSheet,
   jointDepthSheet,
+  cureThroughSheet,
+  pullTest,
   ladderSheet,
   outlineAreaSheet,
   outlineGrowthSheet,

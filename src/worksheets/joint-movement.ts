@@ -137,11 +137,13 @@ export const jointMovementSheet = defineWorksheet({
       'https://courses.cit.cornell.edu/arch262/arch262f05/assign3comments.html',
     ),
     seen('SCGMA technical bulletin, Sealant joint design', 'https://scgma.com/sealant-joint-design'),
+    seen('Construction Waterproofing Handbook, p. 247; Architectural Detailing: spans of temperature for design', 'https://www.northernarchitecture.us'),
     ours('the difference of two parts, each with its own temperatures: closed form; the corners of what disagreeing sources say'),
   ],
   limits: [
     'Free movement. Screws every hand’s width, glue or a bonded wall hold parts together: then the seam sees less, and the fasteners more.',
     'Hottest and coldest count together. A skin in sudden shade over a frame still warm is given as other temperatures.',
+    'Where nobody knows how cold and how hot: a school of architecture takes 72 K between for air, a handbook 83 K, Architectural Detailing 100 K for dark masonry in sun.',
     'Wood and plywood move far more by damp than by warmth; that is not in here.',
     'Membranes are left out: glued down they go with what is under them.',
   ],

@@ -23,13 +23,15 @@ const sourceWords = (sources: readonly Source[]): string => sources.map((s) => `
 const LEAD: Readonly<Record<TouchVerdict, string>> = { yes: 'Yes', prep: 'With preparation', test: 'Only where a test patch holds', no: 'No' };
 const WAY_OUT = 'Strip it to bare ground, or prove it with a test patch first';
 
+const capital = (sentence: string): string => `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}`;
+
 /** The verdict in words: what decides, and how to prepare or why not; leave to go on tells every side that asks for something. */
 const says = ({ verdict, by_table, reasons }: MayTouch, own: string | undefined): string => {
   if (own !== undefined) return `${LEAD[verdict]}, by your own rule (${own}). The table says ${WORDS[by_table]}`;
   const deciding = reasons.filter((r) => (verdict === 'yes' || verdict === 'prep' ? r.words !== '' : r.verdict === verdict));
   const only_silicone = verdict === 'no' && deciding.every((r) => r.about === 'silicone');
-  const told = deciding.map((r) => (r.words === '' ? r.on : `${r.on}: ${r.words}`)).join('; ');
-  return [only_silicone ? 'Not yet' : LEAD[verdict], ...(told === '' ? [] : [told]), ...(only_silicone ? [WAY_OUT] : [])].join('. ');
+  const told = deciding.map((r) => capital(r.words === '' ? r.on : `${r.on}: ${r.words}`));
+  return [only_silicone ? 'Not yet' : LEAD[verdict], ...told, ...(only_silicone ? [WAY_OUT] : [])].join('. ');
 };
 
 export const mayItTouch = defineWorksheet({

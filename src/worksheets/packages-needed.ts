@@ -15,7 +15,7 @@ export const packagesNeeded = defineWorksheet({
       type: 'number',
       quantity: 'share',
       unit: 'percent',
-      meaning: 'on top, for what stays in nozzle, corners and rag',
+      meaning: 'on top, for what stays in nozzle, corners and rag: 5 for a smooth new joint, 10 as a rule, 13 by one sheet’s yield, 15 with stops, tooling and overhead work',
       limits: { least: 0, most: 1 },
       otherwise: 15,
     },

@@ -4,6 +4,7 @@ import { kelvin, metres } from '../../units';
 import {
   beadDemand,
   classWidths,
+  cureThrough,
   EXPANDING,
   expansionOf,
   expansionSources,
@@ -195,5 +196,17 @@ describe('squeezed tape', () => {
     expect(w * 0.0016).toBeCloseTo(0.019 * 0.0032, 15);
     expect(squeezeOut(metres(0.025), w)).toBeCloseTo(0.0065, 12);
     expect(squeezeOut(metres(0.05), w)).toBeLessThan(0);
+  });
+});
+
+describe('cure', () => {
+  it('is a span, widest for a deep bead, and nothing but the first day where the bead is as deep as that', () => {
+    const days = (depth: number, first: number) => {
+      const t = cureThrough(metres(depth), metres(first));
+      return [t.soonest / 86400, t.latest / 86400].map((d) => Number(d.toFixed(6)));
+    };
+    expect(days(0.003, 0.003)).toEqual([1, 1]);
+    expect(days(0.009, 0.003)).toEqual([3, 9]);
+    expect(days(0.0015, 0.003)).toEqual([0.25, 0.5]);
   });
 });
