@@ -59,6 +59,8 @@ describe('what speaks for or against a way in', () => {
     const said = [hosed('2026-05-10', 'came-in', { kept_dry: true }), resealed('2026-06-01'), hosed('2026-06-03', 'stayed-dry')];
     expect(gathered(said).tests).toMatchObject([{ station: WINDOW, how: 'hose', came_in: true, kept_dry: true }]);
     expect(gathered([hosed('2024-05-10', 'stayed-dry')]).tests).toEqual([]);
+    expect(gathered([hosed('2026-04-10', 'came-in')]).tests).toHaveLength(1);
+    expect(gathered([hosed('2026-04-10', 'came-in'), resealed('2026-04-12')]).tests).toEqual([]);
     expect(gathered([hosed('2026-09-10', 'stayed-dry')], '2026-08-01').tests).toEqual([]);
   });
 
@@ -71,5 +73,6 @@ describe('what speaks for or against a way in', () => {
     expect(gathered([{ on: '2026-05-02', kind: 'other-cause', body: { cause: 'plumbing', answer: 'ruled-out' } }]).other_causes).toMatchObject([
       { cause: 'plumbing', answer: 'ruled-out' },
     ]);
+    expect(gathered([{ on: '2025-05-02', kind: 'other-cause', body: { cause: 'plumbing', answer: 'it-is-this' } }]).other_causes).toEqual([]);
   });
 });

@@ -35,8 +35,8 @@ export type LeakEvidence = {
 
 /** Clues and causes noted within arm's reach of a wet place belong to it; ours. [m] */
 const NEAR_M = 1.5;
-/** Tests up to so long before the water was first recorded still count: people test first and write later; ours. [d] */
-const TEST_BEFORE_D = 90;
+/** Tests and looks up to so long before the water was first recorded still count: people look first and write later; ours. [d] */
+const LOOKED_BEFORE_D = 90;
 /** Stays up to so long before the water showed may have brought it; ours. [d] */
 const STAY_BEFORE_D = 365;
 /** More tilts than this say no more; the latest are kept. */
@@ -123,14 +123,16 @@ const sealsBefore = (rig: Rig, record: WaterRecord, since: CivilDay): SealsKnown
   return known;
 };
 
-/** Tests of this leak, oldest first; what was tested after its repair proves the repair and says nothing of before. */
+const isAfter = (a: Standing, b: Standing): boolean => a.day > b.day || (a.day === b.day && a.observed_at > b.observed_at);
+
+/** Tests of this leak, oldest first; a repair between a test and the water, either way round, makes the test say nothing of it. */
 const testsOf = (record: WaterRecord, since: CivilDay, on: CivilDay): readonly TestDone[] => {
   const repairs = bySource(record.ofAll(REPAIRS));
   return record.of('water-test').flatMap((s) => {
     const station = stationOf(s.place);
-    if (station === undefined || s.day > on || s.day < since - TEST_BEFORE_D) return [];
-    const mended = (repairs.get(station) ?? []).find((r) => r.day >= since && (r.day < s.day || (r.day === s.day && r.observed_at < s.observed_at)));
-    if (mended !== undefined) return [];
+    if (station === undefined || s.day > on || s.day < since - LOOKED_BEFORE_D) return [];
+    const mended = (repairs.get(station) ?? []).some((r) => (r.day >= since ? isAfter(s, r) : isAfter(r, s)));
+    if (mended) return [];
     const body = s.body as BodyOf<(typeof waterTest)['fields']>;
     return [
       {
@@ -166,7 +168,7 @@ const drivenInRain = (record: WaterRecord, since: CivilDay): boolean | undefined
  */
 export const leakEvidence = (rig: Rig, record: WaterRecord, on: CivilDay, wet: readonly WaterSpot[], dry: readonly WaterSpot[], since: CivilDay): LeakEvidence => {
   const clues = record.of('leak-clue').filter((s) => s.day <= on && near(rig, s.place, wet));
-  const causes = record.of('other-cause').filter((s) => s.day <= on && near(rig, s.place, wet));
+  const causes = record.of('other-cause').filter((s) => s.day <= on && s.day >= since - LOOKED_BEFORE_D && near(rig, s.place, wet));
   const driven = drivenInRain(record, since);
   return {
     rig,

@@ -16,6 +16,7 @@ import { type Course, dryAt, type Stop, stopOf, wasDry } from './proof';
 import type { Ranking } from './ranking';
 import type { WaterRecord } from './record';
 import { BONDED_DRYING, LEAK_STOPPED } from './sources';
+import { isAt, type Shown } from './spots';
 import { CHANCE, trendOf, trendPoints } from './trend';
 import type { Candidate, DryState, Leak, OtherCause, Spot, TrendWord } from './water-types';
 import { wetWarmOf } from './wet-warm';
@@ -42,9 +43,14 @@ export type Known = {
   readonly weighed: ReadonlyMap<EntryId, Weighed>;
   readonly standing: (id: EntryId) => Standing | undefined;
   readonly rains: readonly Standing[];
+  /** Places that show water to eye or hand, metered or not. */
+  readonly seen: readonly Shown[];
   /** When the next full round is due. */
   readonly round: CivilDay | undefined;
 };
+
+/** What was found to be the cause longer than this before water showed was the cause of something else: people look first and write later (ours). [d] */
+const BEFORE_IT_SHOWED_D = 90;
 
 const stationIn = (s: Standing): StationId | undefined => ('station' in s.place ? s.place.station : undefined);
 
@@ -56,7 +62,11 @@ export const standsOut = (w: Weighed): boolean => w.state === 'wet' || w.state =
 const testsOf = (known: Known, stations: ReadonlySet<StationId>, entries: ReadonlySet<EntryId>): readonly Standing[] =>
   known.record.of('water-test').filter((s) => stations.has(stationIn(s) ?? '') || namesAny(s, entries));
 
-const cameIn = (s: Standing): boolean => (s.body as BodyOf<(typeof waterTest)['fields']>).result === 'came-in';
+/** Water was let in by it, and openings above were not wetted as well: those could have let it in. */
+const showsWayIn = (s: Standing): boolean => {
+  const { how, result, kept_dry } = s.body as BodyOf<(typeof waterTest)['fields']>;
+  return how === 'hose' && result === 'came-in' && kept_dry !== false;
+};
 
 /** Stations whose repair would be a repair of this leak: the confirmed one, else whatever is not unlikely, and what geometry suspects first. */
 const repairable = (confirmed: StationId | undefined, candidates: readonly Candidate[], suspects: ReadonlySet<StationId>): ReadonlySet<StationId> =>
@@ -94,6 +104,10 @@ const cameInWords = (rig: Rig, station: StationId, test: Standing, repair: Stand
   const mended = repair && byWhen(repair, test) > 0 ? ` Repaired on ${showDay(repair.day)}.` : '';
   return `Water ${mended === '' ? 'comes' : 'came'} in at ${name}: a water test let it in there on ${showDay(test.day)}.${mended}`;
 };
+
+/** Read no wetter than its surroundings after the work: then what showed later came in later. */
+const wasDryBetween = (courses: readonly Course[], work: Standing, first: Standing): boolean =>
+  courses.some((c) => c.weighed.some(({ standing, weighed }) => byWhen(standing, work) > 0 && byWhen(standing, first) < 0 && weighed.state !== 'not-known' && !standsOut(weighed)));
 
 const COURSES: readonly TrendWord[] = ['wetting', 'drying', 'watch', 'too-few', 'dry'];
 
@@ -145,14 +159,17 @@ export const leakOf = (
   }));
   const wetReadings = courses.flatMap((c) => c.weighed.filter(({ weighed }) => standsOut(weighed)).map(({ standing }) => standing));
   const all = [...wetReadings, ...wet.shown.flatMap((s) => known.standing(s.id) ?? s.standing)].toSorted(byWhen);
-  const [first] = all;
-  if (!first) throw new Error('a leak is shown by at least one entry');
+  const [named] = all;
+  if (!named) throw new Error('a leak is shown by at least one entry');
+  // A stain at a place that was metered later: the leak keeps its name, and has been there since the stain.
+  const stains = known.seen.filter((s) => wet.metered.some((m) => isAt(m, s.place, rig))).flatMap((s) => known.standing(s.id) ?? []);
+  const first = [named, ...stains].toSorted(byWhen)[0] ?? named;
   const entries = new Set([...courses.flatMap((c) => c.weighed.map(({ standing }) => standing.entry.id)), ...wet.shown.flatMap((s) => [s.id, s.standing.entry.id])]);
   const suspects = new Set([...wet.metered, ...wet.shown].flatMap((at) => suspectsAt(at.place, rig)));
   const ranked = rank(wet, dry, first.day);
   const looked = new Set([...suspects, ...ranked.candidates.map((c) => c.station)]);
   const tests = testsOf(known, looked, entries).filter((s) => byWhen(s, first) >= 0);
-  const confirming = tests.findLast(cameIn);
+  const confirming = tests.findLast(showsWayIn);
   const confirmed = (confirming && stationIn(confirming)) ?? ranked.confirmed;
   const mendable = repairable(confirmed, ranked.candidates, suspects);
   const care = record.ofAll(REPAIRS).filter((s) => namesAny(s, entries) || namesAny(s, new Set(tests.map((t) => t.entry.id))) || mendable.has(stationIn(s) ?? ''));
@@ -166,6 +183,10 @@ export const leakOf = (
   // What came in again after a repair is looked for anew: the repaired seal is younger, and there may be another.
   const back = stop.again.at(-1);
   const ranking = back ? rank(wet, dry, back.day) : ranked;
+  // A test from before a repair that did not hold says nothing of where it comes in now.
+  const outdated = stop.state === 'reopened' && confirming !== undefined && back !== undefined && repairs.some((r) => byWhen(r, confirming) > 0 && byWhen(r, back) < 0);
+  const found = outdated ? undefined : confirming;
+  const way = outdated ? ranking.confirmed : confirmed;
   const dryBy = dryAt(courses);
   const since = repairs.at(-1);
   const mine = wet.metered.flatMap((m) => {
@@ -180,13 +201,14 @@ export const leakOf = (
   const signs = wet.shown.flatMap((s) => spots.get(s.id) ?? []);
   const dryState = dryStateOf(courses, dryBy, mine);
   const weighed = courses.flatMap((c) => c.weighed.map((w) => w.weighed));
-  const causes = otherCauses(rig, [...wet.metered, ...wet.shown], first.entry.id, weighed, record.of('other-cause'), record.of('leak-clue'));
+  const answers = record.of('other-cause').filter((s) => s.day >= first.day - BEFORE_IT_SHOWED_D);
+  const causes = otherCauses(rig, [...wet.metered, ...wet.shown], first.entry.id, weighed, answers, record.of('leak-clue'));
   const explained = explainedBy(causes);
   const early: readonly Because[] =
     before && repairs.length === 0
       ? [
           {
-            text: `What was done on ${showDay(before.day)} came before water first showed on ${showDay(first.day)}: it did not stop this.`,
+            text: `What was done on ${showDay(before.day)} came before water first showed on ${showDay(first.day)}: ${wasDryBetween(courses, before, first) ? 'it did not stop this' : 'it does not count as a repair of this. Whether water came in since, or was in the wall already, is not known'}.`,
             entries: [before.entry.id, first.entry.id],
             source: LEAK_STOPPED,
           },
@@ -195,8 +217,8 @@ export const leakOf = (
   const bonded = isBondedWall(rig, mine);
   const slow: readonly Because[] = dryState !== 'dry' && repairs.length > 0 && bonded ? [slowDrying(first)] : [];
   const leak: Leak = {
-    id: first.entry.id,
-    place: first.place,
+    id: named.entry.id,
+    place: named.place,
     spots: [...mine, ...signs],
     dry,
     since: first.day,
@@ -205,10 +227,10 @@ export const leakOf = (
     unknown_source: explained ? 0 : ranking.unknown_source,
     ...(ranking.assumes === undefined || explained ? {} : { assumes: ranking.assumes }),
     clues: ranking.clues,
-    sentence: explained ? explained.because.text : confirmed !== undefined && confirming ? cameInWords(rig, confirmed, confirming, repairs.at(-1)) : ranking.sentence,
+    sentence: explained ? explained.because.text : way !== undefined && found ? cameInWords(rig, way, found, repairs.at(-1)) : ranking.sentence,
     ...(ranking.apart === undefined || explained ? {} : { apart: ranking.apart }),
-    ...(ranking.next_test === undefined || explained || confirmed !== undefined ? {} : { next_test: ranking.next_test }),
-    ...(confirmed === undefined ? {} : { confirmed }),
+    ...(ranking.next_test === undefined || explained || way !== undefined ? {} : { next_test: ranking.next_test }),
+    ...(way === undefined ? {} : { confirmed: way }),
     repairs: repairs.map((s) => s.entry.id),
     stop: { state: stop.state, because: [...stop.because, ...early], ...(stop.closed === undefined ? {} : { closed: stop.closed }) },
     dryness: {

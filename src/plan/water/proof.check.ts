@@ -153,8 +153,41 @@ describe('a leak that was repaired', () => {
     const leak = leakAt('2026-05-20', rebed('2026-04-01'), ...wet);
     expect(leak.repairs).toEqual([]);
     expect(leak.stop.state).toBe('open');
-    expect(leak.stop.because.map((b) => b.text)).toEqual(['What was done on 1 April 2026 came before water first showed on 3 May 2026: it did not stop this.']);
+    const [said] = leak.stop.because.map((b) => b.text);
+    expect(said).toBe(
+      'What was done on 1 April 2026 came before water first showed on 3 May 2026: it does not count as a repair of this. Whether water came in since, or was in the wall already, is not known.',
+    );
+    const between = leakAt('2026-05-20', rebed('2026-04-01'), ...metered('2026-04-20', 11.5), ...wet);
+    expect(between.stop.because[0]?.text).toContain('it did not stop this');
     expect(judge(rig, stateOf(rig, [rebed('2026-04-01'), ...wet]), day('2026-05-20')).find((f) => f.rule === 'water-coming-in')?.life).toBe('open');
+  });
+
+  it('counts from a stain that was seen before anybody metered the place', () => {
+    const stain: Said = { on: '2026-05-01', kind: 'inside-signs', at: WINDOW, side: 'inside', body: { verdict: 'something-wrong', signs: ['stain'] } };
+    const leak = leakAt('2026-05-20', stain, rebed('2026-05-02'), ...wet);
+    expect(leak).toMatchObject({ since: day('2026-05-01'), repairs: [nth(2)], stop: { state: 'repaired' } });
+  });
+
+  it('is looked for anew where it came in again after a repair: a test from before that repair says nothing of it', () => {
+    const tested = [...wet, hose('2026-05-03', 'came-in')];
+    expect(leakAt('2026-05-20', ...tested)).toMatchObject({ confirmed: WINDOW });
+    const again = [...tested, rebed('2026-05-04'), ...metered('2026-05-06', 20), rain('2026-05-08'), ...metered('2026-05-10', 27)];
+    const leak = leakAt('2026-05-20', ...again);
+    expect(leak.stop.state).toBe('reopened');
+    expect(leak.confirmed).toBeUndefined();
+    expect(leakAt('2026-05-20', ...again, hose('2026-05-12', 'came-in'))).toMatchObject({ confirmed: WINDOW });
+  });
+
+  it('is not held to be found by a test that wetted what lies above as well', () => {
+    const wetted: Said = { ...hose('2026-05-04', 'came-in'), body: { how: 'hose', result: 'came-in', kept_dry: false } };
+    expect(leakAt('2026-05-20', ...wet, wetted).confirmed).toBeUndefined();
+  });
+
+  it('is not explained by what was found to be the cause of something else, long before', () => {
+    const plumbing = (on: string): Said => ({ on, kind: 'other-cause', body: { cause: 'plumbing', answer: 'it-is-this' } });
+    const state = (on: string) => leakAt('2026-05-20', plumbing(on), ...wet).other_causes.find((c) => c.cause === 'plumbing')?.state;
+    expect(state('2026-05-01')).toBe('it-is-this');
+    expect(state('2025-03-01')).toBe('not-looked-at');
   });
 
   it('schedules its own metering: after a day or two, after the next two rains, until it is dry, at the next round', () => {

@@ -178,16 +178,17 @@ export const judgeWater = (rig: Rig, state: State<Rig>, on: CivilDay, before?: W
   const airs = record.of('lived-air');
   const measured = record.of('air-and-skin');
   const all = readings.map((r) => weigh(r, { reference: referenceFor(r), air: airMoisture(airs, r.day), sweat: sweatingAt(measured, r, rig) }));
+  const seen = shownPlaces(signs, rig);
   const known: Known = {
     rig,
     record,
+    seen,
     weighed: new Map(all.map((w) => [w.reading.entry, w])),
     standing: (id) => state.standing.get(id),
     rains: realRains(record.of('rain-fell')),
     round,
   };
   const places = placesOf(all);
-  const seen = shownPlaces(signs, rig);
   const beside = (m: Metered): readonly EntryId[] => signs.filter((s) => showsWet(s) && isAt(m, s.place, rig)).map((s) => s.entry.id);
   const spots = new Map(places.map((m) => [m.id, spotOf(rig, m, beside(m))]));
   const sweats = (s: Shown): boolean => sweatingAt(measured, { ...s, observed_at: s.standing.observed_at }, rig)?.skin === 'sweats';
