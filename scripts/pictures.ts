@@ -42,6 +42,9 @@ try {
   const rig = new URL(page.url()).hash.split('/')[2] ?? '';
   await at(open, `#/rig/${rig}/plan`);
   await take(open, 'phone-plan');
+  await at(open, `#/rig/${rig}/water`);
+  await page.getByRole('button', { name: /^Test / }).waitFor();
+  await take(open, 'phone-water');
   await at(open, `#/rig/${rig}/round`);
   await page.getByRole('button', { name: /Begin the round/ }).click();
   await page.waitForURL(/round\/(now|\d+)/);
@@ -69,6 +72,9 @@ try {
   await take(open, 'desk-finding');
   await at(open, `#/rig/${rig}/plan`);
   await take(open, 'desk-plan');
+  await at(open, `#/rig/${rig}/water`);
+  await page.getByText('Leave-one-out error').waitFor();
+  await take(open, 'desk-water');
   await open.close();
 } finally {
   await server.stop();
