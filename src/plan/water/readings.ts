@@ -109,6 +109,7 @@ export const comparable = (standing: Standing, rig: Rig): Comparable | undefined
     plus_minus: Math.max(meter?.repeatability ?? 0, scale === 'pin' ? PIN_METER_UNCERTAINTY : SCALES[scale].scatter),
     dry_reference: body.dry_reference === true,
     ...(made.worked ? { worked: made.worked } : {}),
+    ...(body.wood_temperature === undefined ? {} : { wood_temperature_k: body.wood_temperature.si }),
     ...(body.material === undefined ? {} : { material: body.material }),
     ...(face && !('station' in standing.place) && !pointInside(at.point, face.outline_m) ? { off_panel: true as const } : {}),
     ...(made.remark === undefined ? {} : { remark: made.remark }),

@@ -35,6 +35,8 @@ export type Comparable = {
   readonly plus_minus: number;
   readonly dry_reference: boolean;
   readonly worked?: Worked;
+  /** Of the wood, where it was taken. [K] */
+  readonly wood_temperature_k?: number;
   /** What the meter was set against; the bands of the trade hold in wood only. */
   readonly material?: string;
   /** Outside the face's outline: judged where it was taken, and left off the map. */
@@ -217,8 +219,8 @@ export type Water = {
   readonly leaks: readonly Leak[];
   /** Left out where there are none. */
   readonly loose_skins?: readonly LooseSkin[];
-  /** Panels that read high all over, as their air is, and places that only sweat: said, so that nobody looks for a leak. */
   /** What could not be used, and why: a reading off its panel, two meters at one place. */
   readonly set_aside: readonly Because[];
+  /** Panels that read high all over, as their air is, and places that only sweat: said, so that nobody looks for a leak. */
   readonly no_leak: readonly { readonly panel: string; readonly why: 'weather' | 'condensation'; readonly because: readonly Because[] }[];
 };

@@ -22,18 +22,13 @@ const LIMIT = memory('visible mould from index 3');
 
 type Spell = { readonly days: number; readonly from: number; readonly to: number; readonly temperature_k: number; readonly entries: readonly string[] };
 
-const temperatureOf = (w: Weighed): number | undefined => {
-  const c = w.reading.worked?.inputs['wood_temperature_c'];
-  return typeof c === 'number' ? c + 273.15 : undefined;
-};
-
 const spellsOf = (weighed: readonly Weighed[]): readonly Spell[] => {
   const usable = weighed.filter((w) => w.reading.scale === 'pin' && inWood(w.reading.material) && w.reading.value !== undefined);
   return usable.slice(1).flatMap((b, i): readonly Spell[] => {
     const a = usable[i];
     const days = a ? b.reading.day - a.reading.day : 0;
     if (!a || days <= 0 || days > GAP) return [];
-    const temperatures = [temperatureOf(a), temperatureOf(b)].flatMap((t) => t ?? []);
+    const temperatures = [a, b].flatMap((w) => w.reading.wood_temperature_k ?? []);
     if (temperatures.length === 0) return [];
     const temperature_k = temperatures.reduce((sum, t) => sum + t, 0) / temperatures.length;
     return [{ days, from: a.reading.value ?? 0, to: b.reading.value ?? 0, temperature_k, entries: [a.reading.entry, b.reading.entry] }];

@@ -27,7 +27,8 @@ export type Weighed = {
   readonly yardsticks: Yardsticks;
   readonly state: SpotState;
   readonly sweat?: Sweating;
-  readonly because: readonly Because[] /** Those of the reasons that tell it from its surroundings. */;
+  readonly because: readonly Because[];
+  /** Those of the reasons that tell it from its surroundings. */
   readonly beside: readonly Because[];
 };
 
