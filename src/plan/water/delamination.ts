@@ -10,29 +10,16 @@ import { DELAMINATION, PRACTICE } from '../rules/sources';
 import { coreAt, sourceAt } from './core';
 import { type Advice, adviceOn } from './delamination-advice';
 import { distanceTo, loadsNear, nearestOpening } from './load-points';
-import type { Core, Growth, LooseSkin, NearBy, Outlined, Source, TapMap } from './loose-skin-types';
+import type { Growth, LooseSkin, NearBy, Outlined, SkinAway, TapMap } from './loose-skin-types';
 import { areaWords, growthOf, lengthWords, outlinedIn } from './outlines';
 import type { Metered } from './spots';
 import { hollowPatches, type Tap, tapMapOf, tapsOf } from './tap-map';
 import type { Leak } from './water-types';
 
-/** A place where the skin of a bonded wall has let go, with everything known of it. */
-export type Delamination = {
-  /** First entry that showed it. */
-  readonly id: EntryId;
-  readonly place: Place;
-  readonly face: FaceId;
-  readonly side: Side;
+/** A place where the skin of a bonded wall has let go, with the looks that showed it and what comes of it. */
+export type Delamination = SkinAway & {
   /** Looks that showed it, oldest first; of a patch that was only tapped, its hollow taps. */
   readonly seen: readonly Standing[];
-  readonly signs: readonly string[];
-  readonly outlines: readonly Outlined[];
-  readonly growth?: Growth;
-  readonly nearest?: NearBy;
-  readonly loads: readonly NearBy[];
-  readonly taps?: TapMap;
-  readonly core: Core;
-  readonly source: Source;
   /** Its size, growth, sound and neighbours, for the person. */
   readonly measured: readonly Because[];
   readonly advice: Advice;

@@ -48,15 +48,13 @@ export type Source = { readonly state: 'open' | 'closed' | 'none-found'; readonl
  */
 export type AdviceWord = 'meter-first' | 'close-first' | 'dry-first' | 'replace' | 'trade-looks' | 'outline-first' | 'inject' | 'watch';
 
-/** A place where the skin of a bonded wall has let go. */
-export type LooseSkin = {
+/** Where the skin of a bonded wall has let go, and what is known of the place. */
+export type SkinAway = {
   /** First entry that showed it. */
   readonly id: EntryId;
   readonly place: Place;
   readonly face: FaceId;
   readonly side: Side;
-  readonly words: string;
-  readonly entries: readonly EntryId[];
   readonly signs: readonly string[];
   /** Each time it was drawn, oldest first. */
   readonly outlines: readonly Outlined[];
@@ -66,6 +64,12 @@ export type LooseSkin = {
   readonly taps?: TapMap;
   readonly core: Core;
   readonly source: Source;
+};
+
+/** The same as the plan tells it. */
+export type LooseSkin = SkinAway & {
+  readonly words: string;
+  readonly entries: readonly EntryId[];
   readonly because: readonly Because[];
   /** What comes next: a word, a sentence, steps. */
   readonly advice: AdviceWord;
