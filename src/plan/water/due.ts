@@ -14,7 +14,7 @@ const nth = ['first', 'second'] as const;
 
 const readingsAfter = (courses: readonly Course[], day: number): readonly Standing[] =>
   courses
-    .flatMap((c) => c.weighed.filter(({ weighed, standing }) => standing.day >= day && excessOf(weighed) !== undefined).map(({ standing }) => standing))
+    .flatMap((c) => c.weighed.filter(({ weighed, standing }) => standing.day >= day && excessOf(weighed, c.by) !== undefined).map(({ standing }) => standing))
     .toSorted((a, b) => a.day - b.day);
 
 const done = (by: Standing | undefined): { readonly done?: string } => (by ? { done: by.entry.id } : {});
@@ -22,7 +22,10 @@ const done = (by: Standing | undefined): { readonly done?: string } => (by ? { d
 /** Last day on which any place was read, and whether every place was within reach of the dry ones when it was read last. */
 const lastLook = (courses: readonly Course[]): { readonly day: CivilDay; readonly near: boolean } | undefined => {
   const lasts = courses.flatMap((c) => {
-    const last = trendPoints(c.weighed.map((w) => w.weighed)).at(-1);
+    const last = trendPoints(
+      c.weighed.map((w) => w.weighed),
+      c.by,
+    ).at(-1);
     return last ? [{ last, near: last.excess <= SCALES[c.scale].dry }] : [];
   });
   return lasts.length === 0 ? undefined : { day: civilDay(Math.max(...lasts.map((l) => l.last.day))), near: lasts.every((l) => l.near) };

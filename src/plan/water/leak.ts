@@ -17,7 +17,7 @@ import type { Ranking } from './ranking';
 import type { WaterRecord } from './record';
 import { BONDED_DRYING, LEAK_STOPPED } from './sources';
 import { isAt, type Shown } from './spots';
-import { CHANCE, trendOf, trendPoints } from './trend';
+import { against, CHANCE, trendOf, trendPoints } from './trend';
 import type { Candidate, DryState, Leak, OtherCause, Spot, TrendWord } from './water-types';
 import { wetWarmOf } from './wet-warm';
 import type { Weighed } from './yardsticks';
@@ -152,6 +152,7 @@ export const leakOf = (
   const courses: readonly Course[] = wet.metered.map((m) => ({
     id: m.id,
     scale: m.weighed[0]?.reading.scale ?? 'pin',
+    by: against(m.weighed),
     weighed: m.weighed.flatMap((weighed) => {
       const standing = known.standing(weighed.reading.entry);
       return standing ? [{ standing, weighed }] : [];
@@ -193,8 +194,15 @@ export const leakOf = (
     const spot = spots.get(m.id);
     if (!spot) return [];
     const after = since ? m.weighed.filter((w) => w.reading.day >= since.day) : m.weighed;
-    const earlier = after.length > 0 ? trendPoints(m.weighed.filter((w) => !after.includes(w))) : [];
-    const trend = trendOf(after.length > 0 ? after : m.weighed, known.rains);
+    const by = against(m.weighed);
+    const earlier =
+      after.length > 0
+        ? trendPoints(
+            m.weighed.filter((w) => !after.includes(w)),
+            by,
+          )
+        : [];
+    const trend = trendOf(after.length > 0 ? after : m.weighed, known.rains, by);
     const risk = wetWarmOf(m.weighed);
     return [{ ...spot, trend: { ...trend, ...(earlier.length > 0 ? { earlier } : {}) }, ...(risk ? { risk } : {}) }];
   });

@@ -94,6 +94,32 @@ describe('the course of a place', () => {
   });
 });
 
+describe('a place with no dry place beside it', () => {
+  const air: Said = {
+    on: '2026-04-01/2026-07-30',
+    kind: 'lived-air',
+    body: { temperature: typed(20, 'temperature', 'c'), relative_humidity: typed(65, 'relative-humidity', 'percent') },
+  };
+  const alone = (on: string, n: number): Said => ({ on, kind: 'wood-moisture-pin', at: WINDOW, side: 'inside', body: { reading: percent(n), material: 'softwood' } });
+  const trend = (...said: readonly Said[]) => leakAt('2026-12-01', ...said).spots[0]?.trend;
+
+  it('is held against its air, and says so', () => {
+    const said = [air, alone('2026-05-03', 27), alone('2026-05-20', 22), alone('2026-06-10', 13.5), alone('2026-06-20', 13)];
+    expect(trend(...said)).toMatchObject({ word: 'dry', because: { text: 'Within 2.0 points of what its air explains twice, a week apart, on 20 June 2026.' } });
+  });
+
+  it('is not put on one line with days that had one', () => {
+    // Its air explains 12 %, its dry places read 11 %: the day without them is left out, though its air is known.
+    const said = [air, ...metered('2026-05-03', 25), alone('2026-05-13', 24), ...metered('2026-05-23', 23)];
+    expect(trend(...said)?.points.map((p) => p.excess)).toEqual([expect.closeTo(0.14, 9), expect.closeTo(0.12, 9)]);
+  });
+
+  it('by the bands alone is said to be so, though dry places were read earlier', () => {
+    const said = [...metered('2026-05-03', 25), alone('2026-06-10', 13.5), alone('2026-06-20', 13)];
+    expect(trend(...said)?.because.text).toBe('Below 15 % by pin meter twice, a week apart, on 20 June 2026; no dry place was read beside it.');
+  });
+});
+
 describe('a leak that was repaired', () => {
   const wet = metered('2026-05-03', 25);
 

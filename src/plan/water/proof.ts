@@ -7,7 +7,7 @@ import type { Because } from '../finding';
 import { byWhen } from '../order';
 import { pointsOn, SCALES } from './scales';
 import { LEAK_STOPPED } from './sources';
-import { drySince, excessOf } from './trend';
+import { AGAINST_WORDS, type Against, drySince, excessOf } from './trend';
 import type { Scale, StopState } from './water-types';
 import type { Weighed } from './yardsticks';
 
@@ -22,7 +22,7 @@ export const realRains = (rains: readonly Standing[]): readonly Standing[] =>
   rains.filter((s) => ((s.body as BodyOf<(typeof rainFell)['fields']>).amount?.si ?? REAL_RAIN) >= REAL_RAIN);
 
 /** One metered place of a leak, with its readings in order. */
-export type Course = { readonly id: string; readonly scale: Scale; readonly weighed: readonly { readonly standing: Standing; readonly weighed: Weighed }[] };
+export type Course = { readonly id: string; readonly scale: Scale; readonly by: Against; readonly weighed: readonly { readonly standing: Standing; readonly weighed: Weighed }[] };
 
 export type Stop = {
   readonly state: StopState;
@@ -86,7 +86,7 @@ export const stopOf = (
   repaired: ReadonlySet<StationId>,
 ): Stop => {
   const walk: Walk = { state: 'open', because: [], by: undefined, again: [], rains: [], held: new Set(), lowest: new Map(), from: new Map() };
-  const measured = courses.filter((c) => c.weighed.some(({ weighed }) => excessOf(weighed) !== undefined));
+  const measured = courses.filter((c) => c.weighed.some(({ weighed }) => excessOf(weighed, c.by) !== undefined));
   for (const event of eventsOf(courses, repairs, rains, tests, proofs)) step(walk, event, measured, repaired);
   if (walk.state === 'open') return { state: 'open', because: [], again: [], rains: [] };
   return {
@@ -148,7 +148,7 @@ const reopen = (walk: Walk, s: Standing, because: Because): void => {
 };
 
 const read = (walk: Walk, { s, course, weighed }: Extract<Event, { readonly what: 'reading' }>, measured: readonly Course[]): void => {
-  const excess = excessOf(weighed);
+  const excess = excessOf(weighed, course.by);
   if (excess === undefined) return;
   const before = walk.lowest.get(course.id);
   // What it read last before a repair, then its lowest since.
@@ -164,7 +164,7 @@ const read = (walk: Walk, { s, course, weighed }: Extract<Event, { readonly what
     reopen(
       walk,
       s,
-      line(`On ${showDay(s.day)} it read ${pointsOn(course.scale, rise)} more above the dry places than at its lowest since the repair: water has come in again.`, s),
+      line(`On ${showDay(s.day)} it read ${pointsOn(course.scale, rise)} more above ${AGAINST_WORDS[course.by]} than at its lowest since the repair: water has come in again.`, s),
     );
     return;
   }
@@ -178,7 +178,7 @@ const read = (walk: Walk, { s, course, weighed }: Extract<Event, { readonly what
       walk,
       s,
       line(
-        `No rise against the dry places after the rains of ${walk.rains
+        `No rise against ${AGAINST_WORDS[course.by]} after the rains of ${walk.rains
           .slice(0, RAINS)
           .map((r) => showDay(r.day))
           .join(' and ')}, read on ${showDay(s.day)}.`,

@@ -21,14 +21,22 @@ const SAME = 1e-9;
 
 export type TrendPoint = Trend['points'][number];
 
-/** Above the dry places of the day, or above what its air explains where no dry place was read. */
-export const excessOf = ({ yardsticks }: Weighed): number | undefined => yardsticks.reference?.excess ?? yardsticks.equilibrium?.excess;
+/** What the readings of one place are held against throughout: the two lie apart, and a step from one to the other is no change in the wood. */
+export type Against = 'reference' | 'equilibrium';
+
+/** The dry places of the days, or what its air explains where no dry place was ever read beside it. */
+export const against = (weighed: readonly Weighed[]): Against =>
+  weighed.some((w) => w.yardsticks.reference) || !weighed.some((w) => w.yardsticks.equilibrium) ? 'reference' : 'equilibrium';
+
+export const AGAINST_WORDS: Readonly<Record<Against, string>> = { reference: 'the dry places', equilibrium: 'what its air explains' };
+
+export const excessOf = ({ yardsticks }: Weighed, by: Against): number | undefined => yardsticks[by]?.excess;
 
 /** One point a day: the middle one of a place that was read several times. */
-export const trendPoints = (weighed: readonly Weighed[]): readonly TrendPoint[] => {
+export const trendPoints = (weighed: readonly Weighed[], by: Against = against(weighed)): readonly TrendPoint[] => {
   const byDay = new Map<CivilDay, { excess: number; entry: string }[]>();
   for (const w of weighed) {
-    const excess = excessOf(w);
+    const excess = excessOf(w, by);
     if (excess === undefined) continue;
     const { day, entry } = w.reading;
     byDay.set(day, [...(byDay.get(day) ?? []), { excess, entry }]);
@@ -39,9 +47,9 @@ export const trendPoints = (weighed: readonly Weighed[]): readonly TrendPoint[] 
 /** One look a day: whether it was as dry as the dry places, or, with none beside it, by the bands of the trade. */
 type DryLook = { readonly day: CivilDay; readonly entry: string; readonly dry: boolean };
 
-const dryLooks = (weighed: readonly Weighed[]): readonly DryLook[] => {
+const dryLooks = (weighed: readonly Weighed[], by: Against): readonly DryLook[] => {
   const scale = weighed[0]?.reading.scale ?? 'pin';
-  const beside = trendPoints(weighed);
+  const beside = trendPoints(weighed, by);
   const days = new Set(beside.map((p) => p.day));
   const alone = weighed.filter((w) => !days.has(w.reading.day) && w.reading.value !== undefined && w.yardsticks.bands !== undefined);
   return [
@@ -51,15 +59,15 @@ const dryLooks = (weighed: readonly Weighed[]): readonly DryLook[] => {
 };
 
 /** The look with which two dry ones in a row, a week apart, had been taken; undefined while that is not so, or no longer so. */
-export const drySince = (weighed: readonly Weighed[]): { readonly day: CivilDay; readonly entry: string } | undefined => {
+export const drySince = (weighed: readonly Weighed[], by: Against = against(weighed)): { readonly day: CivilDay; readonly entry: string; readonly first: CivilDay } | undefined => {
   let first: DryLook | undefined;
   let shown: DryLook | undefined;
-  for (const look of dryLooks(weighed)) {
+  for (const look of dryLooks(weighed, by)) {
     if (!look.dry) [first, shown] = [undefined, undefined];
     else if (first === undefined) first = look;
     else if (shown === undefined && look.day - first.day >= DRY_APART) shown = look;
   }
-  return shown;
+  return shown && first && { day: shown.day, entry: shown.entry, first: first.day };
 };
 
 const oneSided = (values: readonly number[], falling: boolean): number | undefined => {
@@ -101,11 +109,12 @@ const perWeek = (scale: Scale, slope_per_d: number): string => `${slope_per_d < 
  *
  * @param weighed  of one place, one meter, oldest first
  * @param rains    real rains, oldest first
+ * @param by       what its readings are held against, where these are a part of its course
  * @agrees         the decision rule of the notes on drying; Theil–Sen and Mann–Kendall are held to their tables in science/statistics
  * @assumes        a season moves wall and dry place alike
  */
-export const trendOf = (weighed: readonly Weighed[], rains: readonly Standing[]): Trend => {
-  const points = trendPoints(weighed);
+export const trendOf = (weighed: readonly Weighed[], rains: readonly Standing[], by: Against = against(weighed)): Trend => {
+  const points = trendPoints(weighed, by);
   const scale = weighed[0]?.reading.scale ?? 'pin';
   const entries = points.map((p) => p.entry);
   const all = weighed.map((w) => w.reading.entry);
@@ -115,18 +124,24 @@ export const trendOf = (weighed: readonly Weighed[], rains: readonly Standing[])
     source,
     ...(worksheet ? { worksheet } : {}),
   });
-  const dry = drySince(weighed);
+  const dry = drySince(weighed, by);
+  const beside = dry ? [dry.first, dry.day].filter((day) => points.some((p) => p.day === day)).length : 0;
   const last = points.at(-1);
-  const skipped = new Set(weighed.filter((w) => excessOf(w) === undefined).map((w) => w.reading.day)).size;
-  const without = skipped === 0 ? '' : ` ${skipped} ${skipped === 1 ? 'day has' : 'days have'} no dry place to compare with and ${skipped === 1 ? 'is' : 'are'} left out.`;
+  const skipped = new Set(weighed.filter((w) => excessOf(w, by) === undefined).map((w) => w.reading.day)).size;
+  const without =
+    skipped === 0
+      ? ''
+      : ` ${skipped} ${skipped === 1 ? 'day has' : 'days have'} no ${by === 'reference' ? 'dry place' : 'air'} to compare with and ${skipped === 1 ? 'is' : 'are'} left out.`;
   if (dry)
     return {
       word: 'dry',
       points,
       because: say(
-        last
-          ? `Within ${pointsOn(scale, SCALES[scale].dry)} of the dry places twice, a week apart, on ${showDay(dry.day)}.`
-          : `Below 15 % by pin meter twice, a week apart, on ${showDay(dry.day)}; no dry place was read beside it.`,
+        beside === 2
+          ? `Within ${pointsOn(scale, SCALES[scale].dry)} of ${AGAINST_WORDS[by]} twice, a week apart, on ${showDay(dry.day)}.`
+          : beside === 1
+            ? `Dry twice, a week apart, on ${showDay(dry.day)}: once within ${pointsOn(scale, SCALES[scale].dry)} of ${AGAINST_WORDS[by]}, once below 15 % by pin meter with nothing beside it.`
+            : `Below 15 % by pin meter twice, a week apart, on ${showDay(dry.day)}; no dry place was read beside it.`,
         TREND_DRY,
       ),
     };
@@ -164,7 +179,7 @@ export const trendOf = (weighed: readonly Weighed[], rains: readonly Standing[])
       word: 'watch',
       need: 1,
       because: say(
-        `Within ${pointsOn(scale, SCALES[scale].dry)} of the dry places on ${showDay(last.day)}: one more such reading a week later shows that it is dry.${without}`,
+        `Within ${pointsOn(scale, SCALES[scale].dry)} of ${AGAINST_WORDS[by]} on ${showDay(last.day)}: one more such reading a week later shows that it is dry.${without}`,
         TREND_DRY,
       ),
     };
@@ -177,7 +192,7 @@ export const trendOf = (weighed: readonly Weighed[], rains: readonly Standing[])
     word: few ? 'too-few' : 'watch',
     ...(need === undefined ? {} : { need }),
     because: say(
-      `${points.length} ${points.length === 1 ? 'reading' : 'readings'} beside a dry place${course === '' || few ? '' : ` (${course})`}: ${need === undefined ? 'they go up and down, and say nothing of a course' : `${need} more, ${need === 1 ? '' : 'each '}${falling ? 'lower' : 'higher'} than the last, before anything can be said`}.${without}`,
+      `${points.length} ${points.length === 1 ? 'reading' : 'readings'} beside ${by === 'reference' ? 'a dry place' : 'its air'}${course === '' || few ? '' : ` (${course})`}: ${need === undefined ? 'they go up and down, and say nothing of a course' : `${need} more, ${need === 1 ? '' : 'each '}${falling ? 'lower' : 'higher'} than the last, before anything can be said`}.${without}`,
     ),
   };
 };
