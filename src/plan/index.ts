@@ -14,4 +14,6 @@ export type { LeakEvidence } from './water/evidence';
 export { moistureField } from './water/field';
 export type * from './water/field-types';
 export type { LooseSkin } from './water/loose-skin-types';
+export { ENOUGH_DRY } from './water/reference';
+export { runMinutes } from './water/water-tests';
 export type * from './water/water-types';

@@ -96,6 +96,8 @@ describe('the next water test', () => {
     const test = proposed(evidence());
     const inputs = test?.because[0]?.worksheet?.inputs;
     expect(inputs?.['minutes_min']).toBe(test?.minutes);
+    expect(test?.steps.some((step) => step.includes(`5 to ${test.run_minutes} minutes`))).toBe(true);
+    expect(test?.run_minutes).toBeLessThanOrEqual(TESTS.hose.each_min);
     const worth = { sensitivity: Number(inputs?.['sensitivity_fraction']), specificity: Number(inputs?.['specificity_fraction']) };
     expect(test?.bits).toBeCloseTo(testInformation_bit(Number(inputs?.['prior_fraction']), worth), 12);
     expect(worth.specificity).toBeLessThanOrEqual(TESTS.hose.specificity);

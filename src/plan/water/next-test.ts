@@ -8,7 +8,7 @@ import type { LeakEvidence } from './evidence';
 import { nameOf } from './ranking-words';
 import { footOf, wets } from './run-off';
 import { cautionsFor, stepsFor } from './test-steps';
-import { confirms, LADDER_MIN, TESTS, type TestWay } from './water-tests';
+import { confirms, LADDER_MIN, runMinutes, TESTS, type TestWay } from './water-tests';
 import type { Candidate, WaterTest } from './water-types';
 
 /** A lower suspect likelier than this, and than a tenth of the one above, is tested first; one less likely is as rare as the test's own errors. Ours. [1] */
@@ -135,6 +135,7 @@ export const nextTest = (evidence: LeakEvidence, ranking: EntryRanking): WaterTe
     station: station.id,
     how: best.how,
     minutes: minutesOf([first], best.how),
+    run_minutes: runMinutes(best.how),
     bits: bitsOf(first, best.how),
     because: becauseOf(rig, first, best),
     keep_dry: keep_dry.map((s) => s.id),

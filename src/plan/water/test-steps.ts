@@ -2,7 +2,7 @@ import type { Rig } from '../../rig';
 import type { Station } from '../../terms';
 import { isA } from '../trade';
 import { nameOf } from './ranking-words';
-import type { TestWay } from './water-tests';
+import { TESTS, type TestWay } from './water-tests';
 
 /** More names than this are told as a number. */
 const MOST_NAMES = 4;
@@ -39,14 +39,14 @@ const hoseSteps = (rig: Rig, station: Station, keep_dry: readonly Station[]): re
   keptDry(rig, keep_dry),
   `Plain flow from an open hose, no nozzle and no jet, along the lower edge of ${nameOf(rig, station.id)} first, then its sides, then its top. A close jet invents leaks that no rain would make.`,
   ...(isAny(station, OPEN_BY_DESIGN) ? ['Its edge only: no water into its grille, burner, socket or vent, and what burns behind it is off and cold.'] : []),
-  'Start the time. 5 to 10 minutes; water that runs far inside comes late, so wait some minutes more before you say that it stayed dry.',
+  `Start the time. ${TESTS.hose.run_min.join(' to ')} minutes; water that runs far inside comes late, so wait some minutes more before you say that it stayed dry.`,
   'Stop at the first water inside. Record which edge, after how many minutes, and whether what lies above stayed dry.',
 ];
 
 const soapSteps = (rig: Rig, station: Station): readonly string[] => [
   'All flames and pilot lights out, gas shut at the cylinder, engine and generator off, before any blower runs. At any smell of gas: out, and no test.',
   'Shut windows, hatches, vents and drains; tape what does not shut. A blower in one opening, pressing in air, only just so that it is felt at a gap; force opens seals that were sound.',
-  `Soap and water by brush or spray along ${nameOf(rig, station.id)}; look for growing bubbles with a low lamp.`,
+  `Soap and water by brush or spray along ${nameOf(rig, station.id)}; look for growing bubbles with a low lamp, about ${TESTS.soap.run_min[1]} minutes.`,
   'Bubbles show a way for air. Not every one lets water in, and a gap that holds water may not bubble: prove it with a hose before it is mended.',
   'Blower off, tape off, a door open, before gas is opened again. Record bubbles or none.',
 ];

@@ -22,6 +22,8 @@ type TestKind = TestQuality & {
   readonly set_up_min: number;
   /** At one opening or seam. [min] */
   readonly each_min: number;
+  /** Of these, how long water or air is on: no shorter than the one, and after the other it has had its time. [min] */
+  readonly run_min: readonly [least: number, enough: number];
   readonly source: Source;
 };
 
@@ -34,6 +36,7 @@ export const TESTS: Readonly<Record<TestWay, TestKind>> = {
     specificity: 0.97,
     set_up_min: 10,
     each_min: 10,
+    run_min: [5, 10],
     source: memory(
       '5 to 10 minutes at each opening, the lowest first: practice of building leak tests (AAMA 501.2, ASTM E2128) carried over; how often it errs on a rig is our guess',
     ),
@@ -43,12 +46,16 @@ export const TESTS: Readonly<Record<TestWay, TestKind>> = {
     specificity: 0.8,
     set_up_min: 40,
     each_min: 5,
+    run_min: [5, 5],
     source: ours('soap shows ways of air: not every one lets water in, and a gap that holds water may not bubble; how often it errs is our guess'),
   },
 };
 
+/** How long the clock of a test runs. [min] */
+export const runMinutes = (how: TestWay): number => TESTS[how].run_min[1];
+
 /** A hose that ran shorter than this and showed nothing tells less. [s] */
-const SHORT_S = 5 * 60;
+const SHORT_S = TESTS.hose.run_min[0] * 60;
 const SHORT_SENSITIVITY = 0.6;
 /** Openings above got wet too: what came in may have come through them. */
 const WET_ABOVE_SPECIFICITY = 0.8;

@@ -160,7 +160,10 @@ export type Candidate = {
 export type WaterTest = {
   readonly station: StationId;
   readonly how: 'hose' | 'soap';
+  /** With setting up. */
   readonly minutes: number;
+  /** How long water or air is on. [min] */
+  readonly run_minutes: number;
   /** Expected information about where it comes in. [bit] */
   readonly bits: number;
   readonly because: readonly Because[];

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState } from 'react';
 import { faceFrame, faceToSheet, sheetToFace } from '../../../../src/drawing';
+import { ENOUGH_DRY } from '../../../../src/plan';
 import type { Face } from '../../../../src/rig';
 import type { FacePoint, Field, Side } from '../../../../src/terms';
 import { type Typed, unitOf } from '../../../../src/units';
@@ -18,7 +19,7 @@ import { NumberKeys } from '../visit/number-keys';
 import { PlaceKeys } from './place-keys';
 import { PlaceList } from './place-list';
 import { answersOf, kindOf, leftOf, SCALE_WORD, SCALES, type Series, type Surface, type Told, type ToRead, wasKept } from './series';
-import { countWords, doingOf, ENOUGH_DRY, nextToRead } from './series-words';
+import { countWords, doingOf, nextToRead } from './series-words';
 import { unbroken } from './unbroken';
 import { useSeries, useTold } from './use-series';
 import { dotsOf, STATE_WORD } from './wall-dots';

@@ -1,8 +1,6 @@
-import type { Leak, WaterTest } from '../../../../src/plan';
+import { type Leak, runMinutes, type WaterTest } from '../../../../src/plan';
 import type { Station } from '../../../../src/terms';
 
-/** At one opening or seam: 5 to 10 minutes with the hose, less with soap. */
-const MINUTES: Readonly<Record<WaterTest['how'], number>> = { hose: 10, soap: 5 };
 /** A test that somebody chose, or that is made again: the same way of doing it, without what a proposal knows. */
 const STEPS: readonly string[] = [
   'Lay the hose so that water runs over it in a plain flow, without a nozzle: a jet held close makes leaks that rain would not.',
@@ -16,10 +14,10 @@ export type Planned = Pick<WaterTest, 'station' | 'how' | 'steps' | 'cautions' |
 
 export const plannedAt = (leak: Leak | undefined, station: Station | undefined): Planned | undefined => {
   const proposed = leak?.next_test;
-  if (proposed && (station === undefined || proposed.station === station.id)) return { ...proposed, minutes: MINUTES[proposed.how] };
+  if (proposed && (station === undefined || proposed.station === station.id)) return { ...proposed, minutes: proposed.run_minutes };
   if (!station) return undefined;
   const cautions = station.reach === 'ladder' ? ['ladder'] : station.reach === 'roof' ? ['ladder', 'roof'] : [];
-  return { station: station.id, how: 'hose', minutes: MINUTES.hose, steps: STEPS, cautions, because: [] };
+  return { station: station.id, how: 'hose', minutes: runMinutes('hose'), steps: STEPS, cautions, because: [] };
 };
 
 /** What it is done with, in a cell. */

@@ -1,9 +1,6 @@
 import type { FacePoint } from '../../../../src/terms';
 import { type Kept, repeatDue, type ToRead } from './series';
 
-/** Dry places that make a good yardstick; more make it surer. The plan says the same of fewer. */
-export const ENOUGH_DRY = 3;
-
 /** The place to go to next, and why. */
 export type Next = { readonly to: ToRead; readonly why: string };
 

@@ -1,5 +1,5 @@
 import type { Leak, Water } from '../../../../src/plan';
-import { isOpen } from '../../../../src/plan';
+import { ENOUGH_DRY, isOpen } from '../../../../src/plan';
 import type { Overview } from '../../session/session';
 import { MarkSign } from '../../shared/mark-sign';
 import { PageTitle } from '../../shared/page-title';
@@ -9,7 +9,6 @@ import { Cell, Frame, Primary } from '../frame';
 import { againHref, LeakPart, stationName } from './leak-part';
 import { causeWord, dueOf, isDue, notRuledOut, stageOf, stageWord } from './leak-words';
 import { useRunning } from './running-test';
-import { ENOUGH_DRY } from './series-words';
 import { unbroken } from './unbroken';
 import { WallCaution } from './wall-caution';
 import { againOf } from './water-of';
