@@ -53,6 +53,7 @@ import { tyreRunFlat } from './tyre-run-flat';
 import { tyreSize } from './tyre-size';
 import { waterTestInformation } from './water-test-information';
 import { waterTestUpdate } from './water-test-update';
+import { whichSealantSheet } from './which-sealant';
 import { woodEquilibriumHumidity } from './wood-equilibrium-humidity';
 import { woodEquilibriumMoisture } from './wood-equilibrium-moisture';
 
@@ -84,6 +85,7 @@ export const worksheets: readonly AnyWorksheet[] = [
   tyreLoadIndex,
   tyrePressureAfterChange,
   tyreRunFlat,
+  whichSealantSheet,
   mayItTouch,
   beadSectionSheet,
   beadLengthSheet,
