@@ -74,7 +74,9 @@ const panelText = (panel: Panel, rig: Rig, preferences: Preferences, sources: So
   const { reference } = panel;
   const head = reference
     ? `${panel.words}: ${reference.readings} dry ${reference.readings === 1 ? 'place' : 'places'} on ${showDay(reference.day)} read ${figureOn(panel, reference.median)}, spread ${points(panel, reference.spread).slice(1)}.`
-    : `${panel.words}: no dry place was read; only the bands and the air can be held against it.`;
+    : panel.scale === 'pin'
+      ? `${panel.words}: no dry place was read; only the bands and the air can be held against it. Three places that are surely dry, read with it, or the air it has stood in, tell the weather from water.`
+      : `${panel.words}: no dry place was read, and without one such a meter says nothing by itself. Read three places that are surely dry with it.`;
   const wood = new Set(panel.spots.flatMap((s) => s.yardsticks.bands?.wood ?? []));
   const worst = WOOD_BANDS.findLast((b) => wood.has(b.id));
   return [
@@ -82,7 +84,11 @@ const panelText = (panel: Panel, rig: Rig, preferences: Preferences, sources: So
     row('place', 'reads', 'above dry', 'above its air', 'so it is', 'course', 'trade band'),
     ...rowsOf(panel, preferences),
     ...(worst && worst.id !== 'in-service' ? [wrap(`Wood itself, at its wettest: ${worst.text}.`, 4)] : []),
-    ...panel.spots.flatMap((s) => (s.risk && s.risk.days > 0 ? s.risk.because.map((b) => wrap(`${onFace(s, rig, preferences)}: ${b.text} ${sources.of(b.source)}`, 4)) : [])),
+    ...panel.spots.flatMap((s) =>
+      s.risk && (s.risk.days > 0 || (s.risk.mould !== undefined && s.risk.mould !== 'low'))
+        ? s.risk.because.map((b) => wrap(`${onFace(s, rig, preferences)}: ${b.text} ${sources.of(b.source)}`, 4))
+        : [],
+    ),
   ];
 };
 
@@ -105,11 +111,12 @@ const leakText = (leak: Leak, number: number, rig: Rig, preferences: Preferences
     ...(unlikely.length === 0 ? [] : [wrap(`Unlikely: ${unlikely.map((c) => name(c.station)).join('; ')}.`, 6)]),
     ...(leak.apart === undefined ? [] : [wrap(leak.apart, 6)]),
     ...reasons(leak.clues, 6, sources),
-    wrap(`Ruled out first: ${leak.other_causes.map((c) => `${c.cause.replace('-', ' ')} ${CAUSE_WORD[c.state]}`).join('; ')}.`, 6),
+    wrap(`To be ruled out first: ${leak.other_causes.map((c) => `${c.cause.replace('-', ' ')} ${CAUSE_WORD[c.state]}`).join('; ')}.`, 6),
     ...leak.other_causes.filter((c) => c.state === 'not-looked-at').map((c) => wrap(`${c.how}`, 8)),
     ...(leak.next_test
       ? [
           wrap(`Test next: ${name(leak.next_test.station)} with ${leak.next_test.how === 'hose' ? 'a hose' : 'soap and slight pressure'}, about ${leak.next_test.minutes} min.`, 6),
+          ...reasons(leak.next_test.because, 8, sources),
           ...leak.next_test.steps.map((s) => wrap(`- ${s}`, 8)),
         ]
       : []),
@@ -145,7 +152,7 @@ export const waterText = (water: Water, rig: Rig, preferences: Preferences): str
   const skins = water.loose_skins ?? [];
   if (skins.length > 0) lines.push('', `Loose skin (${skins.length})`, ...skins.flatMap((d, i) => looseText(d, i + 1, sources)));
   if (water.set_aside.length > 0) lines.push('', 'Set aside', ...reasons(water.set_aside, 2, sources));
-  if (water.leaks.length > 0)
+  if (water.panels.length > 0 || water.leaks.length > 0 || skins.length > 0)
     lines.push('', wrap('Wires and gas lines run in walls: unplug the rig, shut the gas, use short pins. Mould: gloves and a mask. A wet roof is slippery and may be rotten.', 0));
   return `${[...lines, ...sourceLines(sources)].join('\n')}\n`;
 };

@@ -28,6 +28,8 @@ const nearest = (wet: readonly WaterSpot[], dry: readonly Spot[]): readonly Wate
     .toSorted((a, b) => awayFrom(wet, a) - awayFrom(wet, b) || (a.id < b.id ? -1 : 1))
     .slice(0, MOST_DRY);
 
+const OFF_FACE = 'What is wet lies outside its face as that is drawn: correct its place, or the face, and the ways in can be ranked.';
+
 /** Ranks the ways in for the wet places of one leak; readings that lie off their face lead nowhere and are left out. */
 export const rankWaysIn = (rig: Rig, record: WaterRecord, on: CivilDay, wet: Wet, dry: readonly Spot[], since: CivilDay): Ranking => {
   const drawn = wet.metered.filter((m) => m.weighed.every((w) => w.reading.off_panel !== true));
@@ -39,7 +41,7 @@ export const rankWaysIn = (rig: Rig, record: WaterRecord, on: CivilDay, wet: Wet
   return {
     candidates,
     unknown_source,
-    sentence,
+    sentence: spots.length === 0 && wet.metered.length > 0 ? OFF_FACE : sentence,
     assumes,
     clues,
     ...(separate === undefined ? {} : { apart: separate }),

@@ -48,6 +48,19 @@ const read = (kind: string, body: Record<string, unknown>, point_m: readonly [nu
 const pin = (body: Record<string, unknown>) => read('wood-moisture-pin', body);
 const value = (c: Comparable): number => Number(((c.value ?? Number.NaN) * 100).toFixed(3));
 
+describe('a meter without pins', () => {
+  const skinned: Rig = { ...rig, skin: 'corrugated-aluminium' };
+  const state = (kind: string, side: 'inside' | 'outside') => {
+    const said: Said = { on: '2026-05-03', kind, at: { at: 'point', face: 'curb', side, point_m: [1, 1] }, body: { reading: percent(40) } };
+    return waterOf(skinned, stateOf(skinned, [said]), day('2026-05-04')).panels[0]?.spots[0]?.readings[0]?.no_number;
+  };
+
+  it('gives no number through a metal skin from outside, and one from inside', () => {
+    expect(state('wood-moisture-pinless', 'outside')).toBe('no-wood');
+    expect(state('wood-moisture-pinless', 'inside')).toBeUndefined();
+  });
+});
+
 describe('a pin reading', () => {
   it('is brought to calibration temperature by the simple rule of meter manuals: 15 % at 10 °C is 16 %, at 30 °C 14 %', () => {
     expect(value(pin({ reading: percent(15), wood_temperature: celsius(10), material: 'softwood' }))).toBe(16);
@@ -131,6 +144,7 @@ describe('a reading off its panel', () => {
     };
     const water = waterOf(rig, stateOf(rig, [said]), day('2026-05-04'));
     expect(water.set_aside[0]?.text).toMatch(/^A reading lies outside the face as it is drawn/);
+    expect(water.leaks[0]?.sentence).toMatch(/^What is wet lies outside its face as that is drawn/);
     expect(water.leaks[0]?.candidates).toEqual([]);
   });
 });

@@ -2,7 +2,7 @@ import type { moistureRelative, woodMoisturePin, woodMoisturePinless } from '../
 import type { Standing } from '../../logbook';
 import { faceOf, type Meter, pointInside, pointOf, type Rig } from '../../rig';
 import { PIN_METER_UNCERTAINTY, pinMeterLinear, pinMeterPfaffGarrahan, pinMeterReading, pinMeterTemperature } from '../../science';
-import type { BodyOf } from '../../terms';
+import type { BodyOf, Side } from '../../terms';
 import { fromSi, kelvin, moistureContent } from '../../units';
 import type { Worked } from '../plan-types';
 import { METER_KINDS } from './record';
@@ -20,9 +20,17 @@ const OF_SCALE = 100;
 
 const NO_WOOD: ReadonlySet<string> = new Set(['foam', 'metal', 'no-wood']);
 
-const noNumber = (scale: Scale, body: Body): NoNumber | undefined => {
+const METAL_WALLS: ReadonlySet<Rig['skin']> = new Set(['corrugated-aluminium', 'sheet-aluminium', 'painted-steel']);
+const METAL_ROOFS: ReadonlySet<Rig['roof']> = new Set(['aluminium', 'painted-steel']);
+
+/** Held against a metal skin from outside a meter that needs no pins reads the metal, whatever was said to be behind it. */
+const throughMetal = (rig: Rig, face: string, side: Side): boolean =>
+  side === 'outside' && (face === 'roof' ? METAL_ROOFS.has(rig.roof) : face !== 'under' && METAL_WALLS.has(rig.skin));
+
+const noNumber = (scale: Scale, body: Body, through_metal: boolean): NoNumber | undefined => {
   if (body.surface === 'frozen' || (body.wood_temperature !== undefined && body.wood_temperature.si <= FREEZING)) return 'frozen';
   if (body.surface === 'wet') return 'surface-wet';
+  if (scale !== 'pin' && through_metal) return 'no-wood';
   if (body.material !== undefined && (scale === 'relative' ? body.material === 'metal' : NO_WOOD.has(body.material))) return 'no-wood';
   return undefined;
 };
@@ -87,7 +95,7 @@ export const comparable = (standing: Standing, rig: Rig): Comparable | undefined
   const name = (body.meter ?? '').trim();
   const meter = name === '' ? undefined : meterOf(rig, name, scale);
   const as_read = scale === 'relative' ? body.reading.si / OF_SCALE : body.reading.si;
-  const none = noNumber(scale, body);
+  const none = noNumber(scale, body, throughMetal(rig, at.face, standing.place.side));
   const beyond = none === undefined && isBeyond(scale, as_read);
   const made: Corrected =
     none !== undefined || beyond || scale === 'relative' ? { value: as_read } : scale === 'pin' ? correct(body, meter, as_read) : byTable(as_read, body.material, meter);
