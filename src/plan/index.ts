@@ -1,4 +1,6 @@
 export * from './finding';
+export type { Forecast } from './forecast/forecast-types';
+export { readForecast } from './forecast/read-forecast';
 export { type Judged, type JudgedScene, judgeAll } from './judge';
 export { type Planned, planAfter, planOf } from './plan';
 export * from './plan-types';
@@ -17,3 +19,7 @@ export type { LooseSkin } from './water/loose-skin-types';
 export { ENOUGH_DRY } from './water/reference';
 export { runMinutes } from './water/water-tests';
 export type * from './water/water-types';
+export { isColour } from './windows/face-hours';
+export { parkedOn } from './windows/parked';
+export { midnightBefore, USUAL_CONDITIONS, weatherWindows } from './windows/windows';
+export type * from './windows/windows-types';

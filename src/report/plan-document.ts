@@ -1,4 +1,4 @@
-import type { Plan } from '../plan';
+import type { Plan, Windows } from '../plan';
 import type { Rig } from '../rig';
 import { civilDay, isoDay } from '../units';
 import { leanPlan, leanWater } from './water-document';
@@ -6,6 +6,7 @@ import { leanPlan, leanWater } from './water-document';
 /** Format and version of the plan as a file. A change that old readers would misread gets a new version. */
 const FORMAT = 'seamward-plan';
 const WATER_FORMAT = 'seamward-water';
+const WINDOWS_FORMAT = 'seamward-windows';
 const VERSION = 1;
 
 /** Parts of a plan that hold a civil day. */
@@ -43,3 +44,6 @@ export const planDocument = (plan: Plan, rig: Rig): string => document(FORMAT, r
 
 /** What is known of water alone, as the plan's own document tells it. */
 export const waterDocument = (plan: Plan, rig: Rig): string => document(WATER_FORMAT, rig, 'water', { on: plan.on, ...leanWater(plan.water) });
+
+/** Weather windows as JSON text: instants in milliseconds since 1970, temperatures in K, chances as shares. */
+export const windowsDocument = (windows: Windows, rig: Rig): string => document(WINDOWS_FORMAT, rig, 'windows', windows);
