@@ -39,14 +39,14 @@ export const apartWords = (evidence: LeakEvidence, candidates: readonly Candidat
   const unread = [a, b].flatMap((c) => {
     const station = rig.stations.find((s) => s.id === c.station);
     const below = station && belowOf(station);
-    return station && below && !isRead(spots, station.face, below) ? [station.name] : [];
+    return station && below && !isRead(spots, station.face, below) ? [nameOf(rig, station.id)] : [];
   });
   const [one, other] = unread;
   const [name, second] = [nameOf(rig, a.station), nameOf(rig, b.station)];
   if (one !== undefined)
-    return `A meter reading inside, just below ${other === undefined ? one : `${one}, and another below ${other}`}, would help to tell ${name} from ${second}.`;
+    return `A meter reading inside, just below ${other === undefined ? one : `${one}, and another below ${other}`}, would help to tell which: ${name}, or ${second}.`;
   const [whenA, whenB] = [whenOf(a), whenOf(b)];
   if (whenA !== undefined && whenB !== undefined && whenA !== whenB && evidence.clues.length === 0)
-    return `Whether it gets wet in rain while parked or only on the road would tell ${name} from ${second}.`;
-  return `A water test would tell ${name} from ${second}, the lower one first.`;
+    return `Whether it gets wet in rain while parked or only on the road would tell which: ${name}, or ${second}.`;
+  return `A water test, the lower one first, would tell which: ${name}, or ${second}.`;
 };

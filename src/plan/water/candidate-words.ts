@@ -30,8 +30,8 @@ const wayBecause = (rig: Rig, w: Weighed, wet: readonly WaterSpot[]): readonly B
     wet.length < 2
       ? ''
       : reached.length === wet.length
-        ? ' Water from it gets to all of the wet places.'
-        : ` Water from it gets to ${reached.length} of the ${wet.length} wet places; those within a foot count as one.`;
+        ? ' From there it can get to all of the wet places.'
+        : ` From there it can get to ${reached.length} of the ${wet.length} wet places; those within a foot count as one.`;
   const stretch = w.share < WORTH_TELLING ? ` Only about ${lengthWords(w.share * w.station.outline_m)} of its ${lengthWords(w.station.outline_m)} can have wetted them.` : '';
   return [{ text: `${wayWords(rig, best.way, best.spot)}${all}${stretch}`, entries: ids(reached), source: WAYS }];
 };

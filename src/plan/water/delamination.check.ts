@@ -64,7 +64,7 @@ describe('measured', () => {
     const d = one([bubble('2026-06-20', PATCH)]);
     expect(d.outlines[0]?.area_m2).toBeCloseTo(0.09, 9);
     expect(d.outlines[0]?.longest_m).toBeCloseTo(Math.hypot(0.3, 0.3), 9);
-    expect(d.measured[0]?.text).toBe('Outlined on 20 June 2026: 900 cm² (1.0 ft²), 0.42 m (17 in) at its longest.');
+    expect(d.measured[0]?.text).toBe('Outlined on 20 June 2026: 1.0 ft² (900 cm²), 17 in (0.42 m) at its longest.');
     expect(d.measured[0]?.worksheet?.id).toBe('outline-area');
     expect(d.nearest?.distance_m).toBeCloseTo(1.45 - 1.3, 6);
     expect(d.nearest?.station).toBe('curb.belt-line-trim');

@@ -47,7 +47,7 @@ describe('ranking of ways in', () => {
   it('puts the window above the wet place first, likely once its bead was graded open', () => {
     const { candidates, sentence } = rankEntryPoints(evidence({ seals: graded(WINDOW, 'S4') }));
     expect(candidates[0]).toMatchObject({ station: WINDOW, word: 'likely' });
-    expect(sentence).toBe('Water most likely comes in at Window 2, road side.');
+    expect(sentence).toBe('Water most likely comes in at window 2, road side.');
   });
 
   it('says why: how it lies to the wet place, its grade and age', () => {
@@ -114,7 +114,7 @@ describe('ranking of ways in', () => {
     const plain = chanceOf(evidence(), WINDOW);
     expect(chanceOf(evidence({ tests: [hosed(false)] }), WINDOW)).toBeLessThan(plain);
     const wet = rankEntryPoints(evidence({ tests: [hosed(true)] }));
-    expect(wet).toMatchObject({ confirmed: WINDOW, sentence: 'It comes in at Window 2, road side: a hose test made it come in there.' });
+    expect(wet).toMatchObject({ confirmed: WINDOW, sentence: 'It comes in at window 2, road side: a hose test made it come in there.' });
     expect(wet.candidates[0]).toMatchObject({ station: WINDOW, word: 'likely' });
     expect(rankEntryPoints(evidence({ tests: [{ ...hosed(true), kept_dry: false }] })).confirmed).toBeUndefined();
   });

@@ -1,10 +1,12 @@
-import { box, type Field, faceOf, type Rig } from '../../rig';
+import { box, type Field, type Rig } from '../../rig';
 import { nextPlaces, type Variogram } from '../../science';
-import type { FaceId, FacePoint } from '../../terms';
+import type { FaceId, FacePoint, Side } from '../../terms';
 import { openIn } from './field-part';
 import type { MapReading } from './field-readings';
 import type { FieldPart, NextPlace } from './field-types';
+import { nameOf } from './ranking-words';
 import type { Scale } from './water-types';
+import { whereOn } from './where-on';
 
 /** How many places are proposed at once. */
 const HOW_MANY = 3;
@@ -49,14 +51,13 @@ const besideOpening = (rig: Rig, face: FaceId, [x, y]: FacePoint): string | unde
       const [low, high, at, axis] = overX ? [b.y0, b.y1, y, 1] : [b.x0, b.x1, x, 0];
       const away = at < low ? low - at : at - high;
       const [before, after] = words[axis as 0 | 1];
-      return away > 0 && away <= NEAR_OPENING_M ? [{ away, text: `${inBoth(away)} ${at < low ? before : after} ${s.name}` }] : [];
+      return away > 0 && away <= NEAR_OPENING_M ? [{ away, text: `${inBoth(away)} ${at < low ? before : after} ${nameOf(rig, s.id)}` }] : [];
     });
   return near.toSorted((a, b) => a.away - b.away)[0]?.text;
 };
 
-const placeIn = (rig: Rig, face: FaceId, point: FacePoint): string => {
-  const of = faceOf(rig, face);
-  const by = `${inBoth(point[0])} ${of?.x_axis ?? 'along'}, ${inBoth(point[1])} ${of?.y_axis ?? 'up'}`;
+const placeIn = (rig: Rig, face: FaceId, side: Side, point: FacePoint): string => {
+  const by = whereOn(rig, face, side, point);
   const opening = besideOpening(rig, face, point);
   return opening ? `${opening}; ${by}` : by;
 };
@@ -92,6 +93,7 @@ const xy = ([x, y]: FacePoint): { readonly x: number; readonly y: number } => ({
 export const nextReadings = (
   rig: Rig,
   face: FaceId,
+  side: Side,
   scale: Scale,
   parts: readonly { readonly part: FieldPart; readonly readings: readonly MapReading[] }[],
 ): readonly NextPlace[] => {
@@ -107,7 +109,7 @@ export const nextReadings = (
     if (!found.ok) continue;
     for (const { candidate } of found.value) {
       const point_m = fresh[candidate];
-      if (point_m) chosen.push({ point_m, words: placeIn(rig, face, point_m) });
+      if (point_m) chosen.push({ point_m, words: placeIn(rig, face, side, point_m) });
     }
   }
   return chosen;

@@ -205,7 +205,7 @@ describe('dots only', () => {
             expect(pointInside(point_m, part.field.outline_m, -0)).toBe(true);
             expect(part.field.holes_m.some((h) => pointInside(point_m, h, 0.04))).toBe(false);
             expect(readings.every(([x, y]) => Math.hypot(x - point_m[0], y - point_m[1]) > 0.1)).toBe(true);
-            expect(words).toMatch(/\d+ in \(\d+ cm\)/);
+            expect(words).toMatch(/\d+ in \(\d+\.\d\d m\)/);
           }
         },
       ),

@@ -88,6 +88,7 @@ export const moistureField = (rig: Rig, panel: Panel, options: FieldOptions = {}
     next_places: nextReadings(
       rig,
       panel.face,
+      panel.side,
       panel.scale,
       parts.map((part, i) => ({ part, readings: byPart[i] ?? [] })),
     ),

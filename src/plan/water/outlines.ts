@@ -16,10 +16,10 @@ const GROWTH = ours(
 const mm = (m: number): number => Math.round(m * 1000) / 1000;
 
 /** No finer than a hand draws: small areas to ten square centimetres. */
-export const areaWords = (m2: number): string => `${m2 < 0.1 ? `${Math.round(m2 * 1000) * 10} cm²` : `${figure(m2, 2)} m²`} (${showIn(m2, 'area', 'ft2')})`;
+export const areaWords = (m2: number): string => `${showIn(m2, 'area', 'ft2')} (${m2 < 0.1 ? `${Math.round(m2 * 1000) * 10} cm²` : `${figure(m2, 2)} m²`})`;
 
 /** To the nearest inch, which is as near as an outline is drawn. */
-export const lengthWords = (m: number): string => `${figure(m, 2)} m (${Math.round(fromSi(m, 'length', 'in'))} in)`;
+export const lengthWords = (m: number): string => `${Math.round(fromSi(m, 'length', 'in'))} in (${figure(m, 2)} m)`;
 
 type Body = { readonly skin_temperature?: Typed; readonly warmth?: string };
 

@@ -2,7 +2,11 @@ import type { Rig } from '../../rig';
 import type { StationId } from '../../terms';
 import type { Candidate } from './water-types';
 
-export const nameOf = (rig: Rig, id: StationId): string => rig.stations.find((s) => s.id === id)?.name ?? id;
+/** The name of a station within a sentence: `window 2, road side`; `TV aerial` stays as it is. */
+export const nameOf = (rig: Rig, id: StationId): string => {
+  const name = rig.stations.find((s) => s.id === id)?.name ?? id;
+  return /^[A-Z][a-z' -]/.test(name) ? name.charAt(0).toLowerCase() + name.slice(1) : name;
+};
 
 /** Names hold commas, so that several are set apart by semicolons. */
 const either = (names: readonly string[]): string => (names.length < 3 ? names.join(', or ') : `${names.slice(0, -1).join('; ')}; or ${names.at(-1)}`);
@@ -18,7 +22,7 @@ export const sentenceOf = (rig: Rig, candidates: readonly Candidate[], unknown: 
   const named = (word: Candidate['word']): readonly string[] => candidates.filter((c) => c.word === word).map((c) => nameOf(rig, c.station));
   const likely = named('likely').slice(0, MOST_NAMES);
   if (likely.length > 0) return `Water most likely comes in at ${either(likely)}.`;
-  if (unknown > first.probability) return `No opening or seam explains it well; first among the weak ones is ${nameOf(rig, first.station)}.`;
+  if (unknown > first.probability) return `No opening or seam explains it well; the best fit so far is ${nameOf(rig, first.station)}.`;
   const possible = named('possible');
   if (possible.length === 0) return 'Many ways in would explain it and none stands out; more readings, or a water test, would tell.';
   if (possible.length > MOST_NAMES)

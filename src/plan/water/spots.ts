@@ -1,8 +1,8 @@
 import type { Standing } from '../../logbook';
 import { faceOf, pointOf, type Rig } from '../../rig';
 import { type EntryId, type FaceId, type FacePoint, type Place, placeKey, type Side, type StationId } from '../../terms';
-import { show } from '../../units';
 import { panelKey } from './reference';
+import { whereOn } from './where-on';
 import type { Weighed } from './yardsticks';
 
 /** A place with its readings weighed, before anything is known of leaks. */
@@ -100,14 +100,11 @@ export const shownPlaces = (signs: readonly Standing[], rig: Rig): readonly Show
   });
 };
 
-/** In both units, as a person anywhere can measure it. */
-const both = (m: number): string => `${m.toFixed(2)} m (${show(m, 'length', { system: 'us', units: {} })})`;
-
 /** A place in words: its station, or where on the face. */
 export const placeWords = (spot: Pick<Metered, 'face' | 'side' | 'point_m' | 'station'>, rig: Rig): string => {
   const station = spot.station === undefined ? undefined : rig.stations.find((s) => s.id === spot.station);
   if (station) return spot.side === 'inside' ? `${station.name}, inside` : station.name;
   const face = faceOf(rig, spot.face);
-  const name = face ? face.name : spot.face;
-  return `${name}, ${spot.side}, ${both(spot.point_m[0])} along and ${both(spot.point_m[1])} up`;
+  const name = face ? (spot.side === 'inside' ? face.inside_name : `${face.name}, outside`) : spot.face;
+  return `${name}, ${whereOn(rig, spot.face, spot.side, spot.point_m)}`;
 };

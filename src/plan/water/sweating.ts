@@ -22,6 +22,8 @@ const SAYS: Readonly<Record<Skin, string>> = {
   dry: 'it did not sweat',
 };
 
+const both = (k: number): string => `${showIn(k, 'temperature', 'f')} (${showIn(k, 'temperature', 'c')})`;
+
 const momentOf = (text: string): number | undefined => {
   const when = parseWhen(text);
   return when && sortInstant(when);
@@ -48,7 +50,7 @@ export const sweatingAt = (measured: readonly Standing[], reading: Pick<Comparab
   const body = s.body as Body;
   const found = condensation(kelvin(body.air_temperature.si), relativeHumidity(body.relative_humidity.si), kelvin(body.skin_temperature.si));
   if (!found.ok) return undefined;
-  const [skin, dew] = [showIn(body.skin_temperature.si, 'temperature', 'c'), showIn(found.value.dew_point, 'temperature', 'c')];
+  const [skin, dew] = [both(body.skin_temperature.si), both(found.value.dew_point)];
   return {
     skin: found.value.skin,
     because: {

@@ -33,9 +33,20 @@ const isAny = (station: Station, kinds: readonly string[]): boolean => kinds.som
 
 const high = (station: Station): boolean => station.reach === 'ladder' || station.reach === 'roof';
 
+/** Before the hand reaches up: with the hose, and with tape and brush. */
+const reachUp = (rig: Rig, station: Station): readonly string[] =>
+  high(station)
+    ? [
+        rig.roof_walkable === 'yes'
+          ? 'From a ladder where that is enough; a wet roof is slippery even where it may be walked on.'
+          : 'From a ladder at the side: nobody has said that this roof may be walked on, and wet it is slippery.',
+      ]
+    : [];
+
 const hoseSteps = (rig: Rig, station: Station, keep_dry: readonly Station[]): readonly string[] => [
   'Meter the wet place inside first and record it: the hose wets the wall, and afterwards no reading tells the same.',
   'A helper inside, with lamp and meter at the wet place, trim or cupboard opened where that is easy; agree on a call for stop.',
+  ...reachUp(rig, station),
   keptDry(rig, keep_dry),
   `Plain flow from an open hose, no nozzle and no jet, along the lower edge of ${nameOf(rig, station.id)} first, then its sides, then its top. A close jet invents leaks that no rain would make.`,
   ...(isAny(station, OPEN_BY_DESIGN) ? ['Its edge only: no water into its grille, burner, socket or vent, and what burns behind it is off and cold.'] : []),
@@ -46,22 +57,15 @@ const hoseSteps = (rig: Rig, station: Station, keep_dry: readonly Station[]): re
 const soapSteps = (rig: Rig, station: Station): readonly string[] => [
   'All flames and pilot lights out, gas shut at the cylinder, engine and generator off, before any blower runs. At any smell of gas: out, and no test.',
   'Shut windows, hatches, vents and drains; tape what does not shut. A blower in one opening, pressing in air, only just so that it is felt at a gap; force opens seals that were sound.',
+  ...reachUp(rig, station),
   `Soap and water by brush or spray along ${nameOf(rig, station.id)}; look for growing bubbles with a low lamp, about ${TESTS.soap.run_min[1]} minutes.`,
   'Bubbles show a way for air. Not every one lets water in, and a gap that holds water may not bubble: prove it with a hose before it is mended.',
   'Blower off, tape off, a door open, before gas is opened again. Record bubbles or none.',
 ];
 
 /** What is done, in order. */
-export const stepsFor = (rig: Rig, station: Station, how: TestWay, keep_dry: readonly Station[]): readonly string[] => [
-  ...(how === 'hose' ? hoseSteps(rig, station, keep_dry) : soapSteps(rig, station)),
-  ...(high(station)
-    ? [
-        rig.roof_walkable === 'yes'
-          ? 'From a ladder where that is enough; a wet roof is slippery even where it may be walked on.'
-          : 'From a ladder at the side: nobody has said that this roof may be walked on, and wet it is slippery.',
-      ]
-    : []),
-];
+export const stepsFor = (rig: Rig, station: Station, how: TestWay, keep_dry: readonly Station[]): readonly string[] =>
+  how === 'hose' ? hoseSteps(rig, station, keep_dry) : soapSteps(rig, station);
 
 /** Rows of the cautions table. */
 export const cautionsFor = (station: Station, how: TestWay): readonly string[] => [

@@ -1,8 +1,11 @@
 import { heightAboveGround, type Rig, type WaterPath, type WaterSpot } from '../../rig';
-import { figure, showIn } from '../../units';
+import { figure, fromSi, showIn } from '../../units';
 
-/** A length as both kinds of rule show it, no finer than a hand. */
-export const lengthWords = (m: number): string => `${figure(m, 1)} m (${showIn(m, 'length', 'ft')})`;
+/** Shorter than this a tape is read in inches. [m] */
+const IN_INCHES_M = 0.9;
+
+/** A length as both kinds of rule show it, no finer than a hand: `16 in (0.4 m)`, `4.2 ft (1.3 m)`. */
+export const lengthWords = (m: number): string => `${m < IN_INCHES_M ? `${Math.round(fromSi(m, 'length', 'in') / 2) * 2} in` : showIn(m, 'length', 'ft')} (${figure(m, 1)} m)`;
 
 const HOW: Readonly<Record<WaterPath['legs'][number]['how'], string>> = {
   in: 'in',
@@ -10,7 +13,7 @@ const HOW: Readonly<Record<WaterPath['legs'][number]['how'], string>> = {
   aside: 'sideways',
   'along-channel': 'along',
   'over-edge': 'over the edge',
-  'driven-aft': 'aft with the wind of the road',
+  'driven-aft': 'rearward, driven by the wind of the road',
 };
 
 /** Legs shorter than this are not worth a word. [m] */
@@ -19,7 +22,7 @@ const WORTH_TELLING_M = 0.1;
 /** More legs than this are told as a whole. */
 const MOST_LEGS = 3;
 
-/** `0.4 m (1.3 ft) down, then 0.2 m (0.7 ft) sideways`. */
+/** `16 in (0.4 m) down, then 8 in (0.2 m) sideways`. */
 const legWords = (path: WaterPath): string => {
   const told: { how: string; length: number }[] = [];
   for (const leg of path.legs) {
@@ -41,10 +44,10 @@ export const wayWords = (rig: Rig, path: WaterPath, spot: WaterSpot): string => 
   const above = heightAboveGround(rig, path.from.face, path.from.point_m[1]) - heightAboveGround(rig, spot.face, spot.point_m[1]);
   const where =
     above >= WORTH_TELLING_M
-      ? `It lies ${lengthWords(above)} above the wet place that water from it reaches most easily`
+      ? `It lies ${lengthWords(above)} above the wet place its water reaches first`
       : above > -WORTH_TELLING_M
-        ? 'It lies level with the wet place that water from it reaches most easily'
+        ? 'It lies level with the wet place its water reaches first'
         : 'It lies lower than the wet place, and the wind of the road would have to lift the water';
   const way = legWords(path);
-  return `${where}${way === '' ? '' : `: ${way}`}${path.when === 'driving' ? ', on the road' : ''}.`;
+  return `${where}${way === '' ? '' : `: ${way}`}${path.when === 'driving' && !way.includes(HOW['driven-aft']) ? ', on the road' : ''}.`;
 };

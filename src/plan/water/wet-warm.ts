@@ -16,7 +16,7 @@ const DAY_H = 24;
 /** The worksheet takes so many spells. */
 const MOST_SPELLS = 60;
 
-const WET_WARM = ours('days at or above 25 % and between 5 and 38 °C, read off a straight line between readings: a count, not a promise of strength');
+const WET_WARM = ours('days at or above 25 % and between 41 and 100 °F (5 and 38 °C), read off a straight line between readings: a count, not a promise of strength');
 const MOULD = seen('Hukka and Viitanen 1999 and the improved VTT model, as read in public implementations: a class of risk, not the truth about a wall');
 const LIMIT = memory('visible mould from index 3');
 

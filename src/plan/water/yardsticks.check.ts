@@ -143,7 +143,7 @@ describe('a cold wall', () => {
     const w = water(...FOUR, skin(8), read(1, 22));
     expect(spot(1, w).state).toBe('condensation');
     expect(w.leaks).toEqual([]);
-    expect(w.no_leak[0]?.because.map((b) => b.text).join(' ')).toMatch(/anything below 12 °C/);
+    expect(w.no_leak[0]?.because.map((b) => b.text).join(' ')).toMatch(/anything below 54 °F \(12 °C\)/);
   });
 
   it('too near the dew point, far away or another day decides nothing; a warm one rules condensation out', () => {
