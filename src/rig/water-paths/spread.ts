@@ -83,8 +83,10 @@ const weighed = (lattice: Lattice, lean: { readonly nose: number; readonly curb:
 
 /** Where each point's water goes next on its easiest way to the spot, and the effort left from there. */
 export type Spread = {
-  readonly effort: Float64Array /** Next point, or -1: on to the spot itself. */;
-  readonly next: Int32Array /** Slot of that move. */;
+  readonly effort: Float64Array;
+  /** Next point, or -1: on to the spot itself. */
+  readonly next: Int32Array;
+  /** Slot of that move. */
   readonly slot: Int32Array;
 };
 

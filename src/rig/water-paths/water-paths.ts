@@ -13,7 +13,8 @@ type Target = {
   readonly surface: number;
   readonly point: FacePoint;
   readonly height: number;
-  readonly aft: number /** Frame of the opening it lies in. */;
+  readonly aft: number;
+  /** Frame of the opening it lies in. */
   readonly frame?: readonly number[];
 };
 
@@ -65,7 +66,8 @@ const seedsOf = (lattice: Lattice, w: Weighed, to: Target): ReadonlyMap<number, 
 
 type Best = {
   readonly effort: number;
-  readonly entry: number /** First move of a way that begins with a lift, or straight to the spot. */;
+  readonly entry: number;
+  /** First move of a way that begins with a lift, or straight to the spot. */
   readonly then: 'way' | 'straight' | number;
 };
 
