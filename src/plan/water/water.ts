@@ -79,7 +79,8 @@ const panelOf = (rig: Rig, id: string, spots: readonly Spot[], referenceFor: (c:
   const first = spots[0]?.readings[0];
   if (!first) return undefined;
   const { face, side, scale, meter } = first;
-  const name = rig.faces.find((f) => f.id === face)?.name ?? face;
+  const of = rig.faces.find((f) => f.id === face);
+  const name = side === 'inside' ? (of?.inside_name ?? `${face}, inside`) : `${of?.name ?? face}, outside`;
   const newest = spots.flatMap((s) => s.readings).toSorted((a, b) => b.day - a.day);
   const reference = newest.map(referenceFor).find((r) => r !== undefined);
   return {
@@ -88,7 +89,7 @@ const panelOf = (rig: Rig, id: string, spots: readonly Spot[], referenceFor: (c:
     side,
     scale,
     meter,
-    words: `${name}, ${side}, ${SCALE_WORD[scale]}${meter === '' ? '' : ` (${meter})`}`,
+    words: `${name}, ${SCALE_WORD[scale]}${meter === '' ? '' : ` (${meter})`}`,
     spots,
     ...(reference ? { reference } : {}),
   };

@@ -62,7 +62,7 @@ const OneLeak = ({ water, leaks, leak }: { readonly water: Water; readonly leaks
           <h1>{asTitle(leak.sentence)}</h1>
           <p className="mut">
             {leakPlace(overview.rig, leak)}. {panel ? `${readingsWords(panel)}.` : 'Nothing was metered here yet.'}{' '}
-            {condensation && condensation.state !== 'not-looked-at' ? condensation.because.text : ''}
+            {condensation && condensation.state !== 'not-looked-at' ? `Condensation: ${lowerFirst(condensation.because.text)}` : ''}
             {ruleOut.length > 0 && (
               <>
                 {' '}

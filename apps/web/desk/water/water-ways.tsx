@@ -16,22 +16,18 @@ export const WaysIn = ({ leak }: { readonly leak: Leak }) => {
   if (leak.candidates.length === 0) return null;
   const first = leak.candidates.filter((c, i) => i < MOST || c.word !== 'unlikely');
   const rest = leak.candidates.slice(first.length);
+  const unlistedFirst = leak.confirmed === undefined && leak.unknown_source > (first[0]?.probability ?? 0);
   return (
     <section className="ways-in">
       <h2 className="group-head">
         Where it comes in <ChanceScale />
       </h2>
       <ol className="rows">
+        {unlistedFirst && <NotListed leak={leak} />}
         {first.map((c) => (
           <Way key={c.station} leak={leak} candidate={c} letter={letterOf(leak.candidates.indexOf(c))} />
         ))}
-        <li className="way-row">
-          <span className="way-letter" />
-          <div className="way-body">
-            <h3>Somewhere that is not listed</h3>
-          </div>
-          <ChanceBar p={leak.unknown_source} open />
-        </li>
+        {!unlistedFirst && <NotListed leak={leak} />}
       </ol>
       {rest.length > 0 && (
         <details>
@@ -44,7 +40,7 @@ export const WaysIn = ({ leak }: { readonly leak: Leak }) => {
         </details>
       )}
       <p className="mut small">
-        Dot: as it stands now. Tick: before any reading. Chances need not add up to one: more than one seal may leak.{' '}
+        Each chance stands for itself, and they need not add up to one: two seals can leak at once. Dot: as it stands now. Tick: before any reading.{' '}
         <Worksheet candidate={leak.candidates.find((c) => c.because.some((b) => b.worksheet))} />
       </p>
       {leak.apart !== undefined && !isSettled(leak) && leak.confirmed === undefined && <p className="ways-apart">{leak.apart}</p>}
@@ -60,6 +56,18 @@ export const WaysIn = ({ leak }: { readonly leak: Leak }) => {
     </section>
   );
 };
+
+/** Where the readings fit no opening and no seam well, this comes first. */
+const NotListed = ({ leak }: { readonly leak: Leak }) => (
+  <li className="way-row">
+    <span className="way-letter" />
+    <div className="way-body">
+      <h3>Somewhere not on this list</h3>
+      <p className="mut small">A way in that nobody has thought of; instead of these, or beside them.</p>
+    </div>
+    <ChanceBar p={leak.unknown_source} open />
+  </li>
+);
 
 const Worksheet = ({ candidate }: { readonly candidate: Candidate | undefined }) => {
   const sheet = candidate?.because.find((b) => b.worksheet)?.worksheet;

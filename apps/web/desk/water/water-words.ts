@@ -34,7 +34,7 @@ export const leakPlace = (rig: Rig, leak: Leak): string => {
   if (!spot) return 'A wet place';
   const station = rig.stations.find((s) => s.id === spot.station);
   const face = rig.faces.find((f) => f.id === spot.face);
-  const side = spot.side === 'inside' ? (face ? `${face.name}, inside` : 'Inside') : (face?.name ?? 'Outside');
+  const side = spot.side === 'inside' ? (face?.inside_name ?? 'Inside') : (face?.name ?? 'Outside');
   return station ? `${upperFirst(station.name)}${spot.side === 'inside' ? ', inside' : ''}` : side;
 };
 
