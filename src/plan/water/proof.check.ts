@@ -81,6 +81,14 @@ describe('the course of a place', () => {
     expect(trend(12, 12, 12, 12, 12)).toMatchObject({ word: 'watch', slope_per_d: 0 });
   });
 
+  it('of readings beyond what a pin meter tells apart is no drying: all of them say only that it is wet', () => {
+    const found = trend(49, 41, 33, 25);
+    expect(found?.word).not.toBe('drying');
+    expect(found).toMatchObject({ slope_per_d: 0 });
+    expect(found?.because.text).toContain('Above 30 % a pin meter tells only that wood is wet');
+    expect(trend(33, 25, 15, 12, 9, 6)?.word).toBe('drying');
+  });
+
   it('takes one point a day, the middle of several at one place', () => {
     const twice = [...metered('2026-05-03', 24), { ...(metered('2026-05-03', 26)[3] as Said), on: '2026-05-03T11:00:00Z' }];
     expect(leakAt('2026-05-04', ...twice).spots[0]?.trend?.points).toMatchObject([{ excess: expect.closeTo(0.14, 9) }]);
@@ -152,6 +160,19 @@ describe('a leak that was repaired', () => {
     expect(leakAt('2026-05-20', ...said, other('2026-05-14', 27)).stop.state).toBe('repaired');
     const later = [...said, other('2026-05-14', 27), rain('2026-05-20'), rain('2026-05-24'), ...metered('2026-05-26', 19)];
     expect(leakAt('2026-06-01', ...later, other('2026-05-26', 27)).stop.state).toBe('stopped');
+  });
+
+  it('is not stopped by rains while a place reads beyond what its meter tells apart', () => {
+    const rained = (n: number) => [
+      ...metered('2026-05-03', n),
+      rebed('2026-05-04'),
+      ...metered('2026-05-06', n),
+      rain('2026-05-08'),
+      rain('2026-05-12'),
+      ...metered('2026-05-14', n),
+    ];
+    expect(leakAt('2026-05-20', ...rained(29)).stop.state).toBe('stopped');
+    expect(leakAt('2026-05-20', ...rained(45)).stop.state).toBe('repaired');
   });
 
   it('stays open after water came in again, though the hose at the repaired place stays dry: it comes in elsewhere', () => {

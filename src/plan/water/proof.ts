@@ -7,7 +7,7 @@ import type { Because } from '../finding';
 import { byWhen } from '../order';
 import { pointsOn, SCALES } from './scales';
 import { LEAK_STOPPED } from './sources';
-import { AGAINST_WORDS, type Against, drySince, excessOf } from './trend';
+import { AGAINST_WORDS, type Against, beyondBy, drySince, excessOf } from './trend';
 import type { Scale, StopState } from './water-types';
 import type { Weighed } from './yardsticks';
 
@@ -170,6 +170,8 @@ const read = (walk: Walk, { s, course, weighed }: Extract<Event, { readonly what
   }
   if (walk.state !== 'repaired' || walk.rains.length < RAINS) return;
   if (rise > Math.max(steps.scatter, weighed.reading.plus_minus) + SAME) return;
+  // Beyond what its meter tells apart nobody can see a rise.
+  if (beyondBy(weighed) > 0) return;
   // A place first read after the rains has nothing to have risen from, unless it is as dry as the dry places.
   if (walk.rains.length - from < RAINS && excess > steps.dry + SAME) return;
   walk.held.add(course.id);

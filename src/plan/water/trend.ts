@@ -1,5 +1,5 @@
 import type { Standing } from '../../logbook';
-import { mannKendall, median, senInterval, theilSen } from '../../science';
+import { mannKendall, median, pinMeterReading, senInterval, theilSen } from '../../science';
 import { type CivilDay, figure, showDay } from '../../units';
 import type { Because } from '../finding';
 import { pointsOn, SCALES } from './scales';
@@ -30,7 +30,17 @@ export const against = (weighed: readonly Weighed[]): Against =>
 
 export const AGAINST_WORDS: Readonly<Record<Against, string>> = { reference: 'the dry places', equilibrium: 'what its air explains' };
 
-export const excessOf = ({ yardsticks }: Weighed, by: Against): number | undefined => yardsticks[by]?.excess;
+/** The most that a pin meter tells apart: from there on wood is wet, and how wet nobody can say. [kg/kg] */
+const MOST_TOLD = pinMeterReading.most ?? 1;
+
+/** By how much a reading lies above what its meter tells apart. */
+export const beyondBy = ({ reading }: Weighed): number => (reading.no_number === 'beyond-meter' ? Math.max(0, (reading.value ?? 0) - MOST_TOLD) : 0);
+
+/** By how much a reading lies above what it is held against; what is beyond its meter counts as the most that the meter tells apart. */
+export const excessOf = (w: Weighed, by: Against): number | undefined => {
+  const excess = w.yardsticks[by]?.excess;
+  return excess === undefined ? undefined : excess - beyondBy(w);
+};
 
 /** One point a day: the middle one of a place that was read several times. */
 export const trendPoints = (weighed: readonly Weighed[], by: Against = against(weighed)): readonly TrendPoint[] => {
@@ -128,10 +138,12 @@ export const trendOf = (weighed: readonly Weighed[], rains: readonly Standing[],
   const beside = dry ? [dry.first, dry.day].filter((day) => points.some((p) => p.day === day)).length : 0;
   const last = points.at(-1);
   const skipped = new Set(weighed.filter((w) => excessOf(w, by) === undefined).map((w) => w.reading.day)).size;
-  const without =
+  const skipped_words =
     skipped === 0
       ? ''
       : ` ${skipped} ${skipped === 1 ? 'day has' : 'days have'} no ${by === 'reference' ? 'dry place' : 'air'} to compare with and ${skipped === 1 ? 'is' : 'are'} left out.`;
+  const beyond = weighed.some((w) => beyondBy(w) > 0) ? ' Above 30 % a pin meter tells only that wood is wet: such readings count as 30 %.' : '';
+  const without = `${skipped_words}${beyond}`;
   if (dry)
     return {
       word: 'dry',
