@@ -68,7 +68,14 @@ export const netNames = (sheet: Sheet): readonly Primitive[] => {
     ...(roadGround === undefined ? [] : [p.text('text-bold', left, roadGround + type * 1.75, 'Road side', type)]),
     ...(roof ? [p.text('text-bold', roof.x0 + type * 1.6, roof.y0 + type * 2, 'Roof', type)] : []),
     ...(front ? [over(front, 'Front')] : []),
-    ...(step ? [over(step, 'Lower front')] : []),
+    // Under its face where it would run into the name beside it.
+    ...(step
+      ? [
+          front && step.x0 + widthOf('Lower front', type, true) > front.x0 - type * 0.5
+            ? p.text('text-bold', step.x0, step.y1 + type * 1.3, 'Lower front', type)
+            : over(step, 'Lower front'),
+        ]
+      : []),
     ...(rear ? [p.text('text-bold', rearReach(sheet) + type * 1.5, (rear.y0 + rear.y1) / 2, 'Rear', type, 'middle', -90)] : []),
     ...blockNames(sheet),
   ];

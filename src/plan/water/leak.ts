@@ -14,6 +14,7 @@ import { dueAfter } from './due';
 import { explainedBy, otherCauses } from './other-causes';
 import { type Course, dryAt, type Stop, stopOf, wasDry } from './proof';
 import type { Ranking } from './ranking';
+import { nameOf } from './ranking-words';
 import type { WaterRecord } from './record';
 import { BONDED_DRYING, LEAK_STOPPED } from './sources';
 import { isAt, type Shown } from './spots';
@@ -100,7 +101,7 @@ const slowDrying = (first: Standing): Because => ({
 
 /** Where a water test let it in, and that it was repaired since. */
 const cameInWords = (rig: Rig, station: StationId, test: Standing, repair: Standing | undefined): string => {
-  const name = rig.stations.find((s) => s.id === station)?.name ?? station;
+  const name = nameOf(rig, station);
   const mended = repair && byWhen(repair, test) > 0 ? ` Repaired on ${showDay(repair.day)}.` : '';
   return `Water ${mended === '' ? 'comes' : 'came'} in at ${name}: a water test let it in there on ${showDay(test.day)}.${mended}`;
 };

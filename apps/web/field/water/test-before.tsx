@@ -10,7 +10,7 @@ import { type Running, stood } from './running-test';
 import { TestHead } from './test-head';
 import { unbroken } from './unbroken';
 
-/** What to do and what to beware of, right before the water is turned on. */
+/** What to beware of and what to do, right before the water is turned on. */
 export const TestBefore = ({
   overview,
   leak,
@@ -60,6 +60,10 @@ export const TestBefore = ({
       }
     >
       <TestHead overview={overview} station={station} title="Test" />
+      {planned.cautions.map((c) => (
+        <CautionBox key={c} of={c} />
+      ))}
+      {planned.cautions.length > 0 && <p>The maker’s manual, local rules and licensed trades come first.</p>}
       <ol className="steps">
         {planned.steps.map((step, i) => (
           <li key={step}>
@@ -68,9 +72,6 @@ export const TestBefore = ({
           </li>
         ))}
       </ol>
-      {planned.cautions.map((c) => (
-        <CautionBox key={c} of={c} />
-      ))}
       {reasons.length > 0 && <h2>Why here</h2>}
       {reasons.map((b) => (
         <p key={b.text}>{unbroken(b.text)}</p>
@@ -84,7 +85,7 @@ const CautionBox = ({ of }: { readonly of: string }) => {
   const words = caution(of);
   if (!words) return <p className="caution-box">{of}</p>;
   return (
-    <details className="caution-box" open>
+    <details className="caution-box">
       <summary>{words.warning}</summary>
       <p>{words.do}</p>
     </details>

@@ -62,7 +62,13 @@ export const TestShown = ({
         <>
           <Primary
             words={leak?.confirmed === running.station ? 'On to the repair' : leak?.next_test ? 'On to the next' : 'Back to water'}
-            second={leak?.next_test && leak.confirmed === undefined ? stationName(overview, leak.next_test.station) : 'what is next stands there'}
+            second={
+              leak?.next_test && leak.confirmed === undefined
+                ? stationName(overview, leak.next_test.station)
+                : leak?.confirmed === running.station
+                  ? 'seal it, and write down with what'
+                  : 'what is next stands there'
+            }
             act={done}
           />
           <Cell undo wide act={() => void undo()}>

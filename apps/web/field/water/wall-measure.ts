@@ -21,15 +21,17 @@ const floorOf = (rig: Pick<Rig, 'levels' | 'slides'>, face: Face): number => rig
 
 /**
  * How a person measures on this face: the face's own axes, except that within the rig a height is taken from the floor, for
- * nobody there can hold a tape to the ground.
+ * nobody there can hold a tape to the ground. Where a room lies over the hitch, it is the lower floor.
  *
  * @assumes  lining and floor are as thin as a line: what is measured from the front wall inside is taken as measured from the front of the body
  */
-export const tapesOf = (rig: Pick<Rig, 'levels' | 'slides'>, face: Face, side: Side): Tapes => {
+export const tapesOf = (rig: Pick<Rig, 'levels' | 'slides' | 'faces'>, face: Face, side: Side): Tapes => {
   const upright = /^above ground/.test(face.y_axis);
   return [
     { label: shortly(face.x_axis), from_m: 0 },
-    upright && side === 'inside' ? { label: 'Up from the floor', from_m: floorOf(rig, face) } : { label: shortly(face.y_axis), from_m: 0 },
+    upright && side === 'inside'
+      ? { label: rig.faces.some((f) => f.id === 'step') ? 'Up from the lower floor' : 'Up from the floor', from_m: floorOf(rig, face) }
+      : { label: shortly(face.y_axis), from_m: 0 },
   ];
 };
 
