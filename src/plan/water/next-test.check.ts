@@ -8,6 +8,7 @@ import { rankEntryPoints } from './entry-points';
 import type { LeakEvidence } from './evidence';
 import { nextTest } from './next-test';
 import { footOf, wets } from './run-off';
+import { stepsFor } from './test-steps';
 import { TESTS, type TestDone } from './water-tests';
 import type { WaterTest } from './water-types';
 
@@ -110,6 +111,19 @@ describe('the next water test', () => {
       expect(steps).toMatch(words);
     for (const id of test?.cautions ?? []) expect(caution(id), id).toBeDefined();
     expect(test?.cautions).toContain('mains');
+  });
+
+  it('proposes a test again that was over too soon to say that it stayed dry', () => {
+    const all = (ran_for_s: number) =>
+      rankEntryPoints(evidence()).candidates.map((c): TestDone => ({ ...hosed(c.station, false), ran_for_s: c.station === WINDOW ? ran_for_s : 600 }));
+    expect(proposed(evidence({ tests: all(60) }))).toMatchObject({ station: WINDOW, how: 'hose' });
+    expect(proposed(evidence({ tests: all(600) }))?.how).toBe('soap');
+  });
+
+  it('follows a seam from its lower end on, and an opening from its lower edge up', () => {
+    const seam = rig.stations.find((s) => s.group === 'seam' && s.face === 'road');
+    expect(stepsFor(rig, find(seam?.id ?? ''), 'hose', []).join(' ')).toMatch(/the stretch of .* its lower end first/);
+    expect(stepsFor(rig, find(WINDOW), 'hose', []).join(' ')).toMatch(/along the lower edge of window 2/);
   });
 
   it('proposes nothing once a hose test let water in, another cause was found, or nothing is wet', () => {

@@ -8,7 +8,7 @@ import type { LeakEvidence } from './evidence';
 import { nameOf } from './ranking-words';
 import { footOf, wets } from './run-off';
 import { cautionsFor, stepsFor } from './test-steps';
-import { confirms, LADDER_MIN, runMinutes, TESTS, type TestWay } from './water-tests';
+import { confirms, endedEarly, LADDER_MIN, runMinutes, TESTS, type TestWay } from './water-tests';
 import type { Candidate, WaterTest } from './water-types';
 
 /** A lower suspect likelier than this, and than a tenth of the one above, is tested first; one less likely is as rare as the test's own errors. Ours. [1] */
@@ -26,9 +26,9 @@ type Suspect = { readonly station: Station; readonly candidate: Candidate; reado
 /** One test, or several that have to be done in this order so that the last of them may be done at all. */
 type Proposal = { readonly how: TestWay; readonly chain: readonly Suspect[]; readonly bits: number; readonly minutes: number };
 
-/** Done, and with an answer: a hose that let water in while openings above got wet too left the question open. */
+/** Done, and with an answer: a hose that was off again too soon, or that let water in while openings above got wet too, left the question open. */
 const isAnswered = (evidence: LeakEvidence, station: string, how: TestWay): boolean =>
-  evidence.tests.some((t) => t.station === station && t.how === how && (how === 'soap' || !t.came_in || confirms(t)));
+  evidence.tests.some((t) => t.station === station && t.how === how && (how === 'soap' || (t.came_in ? confirms(t) : !endedEarly(t))));
 
 const isHigh = ({ station }: Suspect): boolean => station.reach === 'ladder' || station.reach === 'roof';
 

@@ -43,12 +43,18 @@ const reachUp = (rig: Rig, station: Station): readonly string[] =>
       ]
     : [];
 
+/** An opening from its lower edge up; of a seam the stretch that may have wetted the place, from its lower end on. */
+const alongIt = (rig: Rig, station: Station): string =>
+  station.group === 'seam'
+    ? `along the stretch of ${nameOf(rig, station.id)} from which water would run to the wet place, its lower end first`
+    : `along the lower edge of ${nameOf(rig, station.id)} first, then its sides, then its top`;
+
 const hoseSteps = (rig: Rig, station: Station, keep_dry: readonly Station[]): readonly string[] => [
   'Meter the wet place inside first and record it: the hose wets the wall, and afterwards no reading tells the same.',
   'A helper inside, with lamp and meter at the wet place, trim or cupboard opened where that is easy; agree on a call for stop.',
   ...reachUp(rig, station),
   keptDry(rig, keep_dry),
-  `Plain flow from an open hose, no nozzle and no jet, along the lower edge of ${nameOf(rig, station.id)} first, then its sides, then its top. A close jet invents leaks that no rain would make.`,
+  `Plain flow from an open hose, no nozzle and no jet, ${alongIt(rig, station)}. A close jet invents leaks that no rain would make.`,
   ...(isAny(station, OPEN_BY_DESIGN) ? ['Its edge only: no water into its grille, burner, socket or vent, and what burns behind it is off and cold.'] : []),
   `Start the time. ${TESTS.hose.run_min.join(' to ')} minutes; water that runs far inside comes late, so wait some minutes more before you say that it stayed dry.`,
   'Stop at the first water inside. Record which edge, after how many minutes, and whether what lies above stayed dry.',

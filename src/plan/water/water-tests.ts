@@ -60,12 +60,14 @@ const SHORT_SENSITIVITY = 0.6;
 /** Openings above got wet too: what came in may have come through them. */
 const WET_ABOVE_SPECIFICITY = 0.8;
 
+/** Stayed dry, but the water was off again too soon to say so. */
+export const endedEarly = (test: TestDone): boolean => test.how === 'hose' && !test.came_in && test.ran_for_s !== undefined && test.ran_for_s < SHORT_S;
+
 /** What this very test is worth, as it was done. */
 export const worthOf = (test: TestDone): TestQuality => {
   const { sensitivity, specificity } = TESTS[test.how];
-  const short = test.how === 'hose' && !test.came_in && test.ran_for_s !== undefined && test.ran_for_s < SHORT_S;
   const above = test.how === 'hose' && test.came_in && test.kept_dry === false;
-  return { sensitivity: short ? SHORT_SENSITIVITY : sensitivity, specificity: above ? WET_ABOVE_SPECIFICITY : specificity };
+  return { sensitivity: endedEarly(test) ? SHORT_SENSITIVITY : sensitivity, specificity: above ? WET_ABOVE_SPECIFICITY : specificity };
 };
 
 /** Chance of its result if the source leaks, and if it does not. */
