@@ -1,10 +1,10 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import { kindById } from '../../../src/entries';
 import type { Preferences } from '../../../src/units';
-import type { LogbookPage } from '../session/session';
+import { type LogLine, useLinesOf } from '../shared/every-line';
 import { useDesk } from './desk';
 
-export type LogLine = LogbookPage['lines'][number];
+export type { LogLine };
 
 /** The entry in words, in the person's own units; the record's own words where the kind cannot say it. */
 const said = (line: LogLine, preferences: Preferences): LogLine => {
@@ -18,29 +18,9 @@ const said = (line: LogLine, preferences: Preferences): LogLine => {
   }
 };
 
-const CHUNK = 500;
-
-/** Every line of the logbook, asked for in pieces and asked again after each change. Undefined until the first answer. */
+/** Every line of the logbook in the person's own units. Undefined until the first answer. */
 export const useEveryLine = (): readonly LogLine[] | undefined => {
-  const { id, session, overview, preferences } = useDesk();
-  const [lines, setLines] = useState<readonly LogLine[]>();
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a new overview means that the logbook has changed
-  useEffect(() => {
-    let gone = false;
-    const ask = async () => {
-      const all: LogLine[] = [];
-      for (let from = 0; ; from += CHUNK) {
-        const page = await session.logbook(id, from, CHUNK);
-        if (gone) return;
-        all.push(...page.lines);
-        if (page.lines.length === 0 || all.length >= page.total) break;
-      }
-      setLines(all);
-    };
-    ask().catch(() => setLines((l) => l ?? []));
-    return () => {
-      gone = true;
-    };
-  }, [session, id, overview]);
+  const { overview, preferences } = useDesk();
+  const lines = useLinesOf(overview);
   return useMemo(() => lines?.map((l) => said(l, preferences)), [lines, preferences]);
 };

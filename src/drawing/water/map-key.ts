@@ -50,13 +50,14 @@ const keyAt = (
   field: DrawnField,
   parts: MapParts,
   layer: MapLayer,
+  wide: number = WIDE,
 ): { readonly primitives: readonly Primitive[]; readonly height: number } => {
   const pen = penOn(onto);
   const text = (ink: Ink, x: number, y: number, words: string, size = type, anchor: 'start' | 'middle' = 'start'): Primitive => pen.text(ink, x, y, words, size * k, anchor);
   const out: Primitive[] = [];
   let y = 0;
   const say = (ink: Ink, words: string, size = type): void => {
-    for (const line of wrapped(words, size, WIDE, ink === 'text-bold')) {
+    for (const line of wrapped(words, size, wide, ink === 'text-bold')) {
       y += size * 1.3;
       out.push(text(ink, 0, y, line, size));
     }
@@ -165,8 +166,8 @@ export const moistureKey = (rig: Rig, panel: Panel, field: DrawnField, options: 
   const title = `What the map shows: ${thresholdWords(panel, field, options.layer)}`;
   if (!parts) return { width: 1, height: 1, title, px: 1, primitives: [] };
   const loo = leaveOneOutWords(parts);
-  const { primitives, height } = keyAt((x, y) => [x, y], 1, options.type_px ?? 12, panel, field, parts, options.layer ?? 'chance');
-  return { width: WIDE, height, title: loo.length > 0 ? `${title}. Leave-one-out error: ${loo.join('; ')}` : title, px: 1, primitives };
+  const { primitives, height } = keyAt((x, y) => [x, y], 1, options.type_px ?? 12, panel, field, parts, options.layer ?? 'chance', options.key_px);
+  return { width: options.key_px ?? WIDE, height, title: loo.length > 0 ? `${title}. Leave-one-out error: ${loo.join('; ')}` : title, px: 1, primitives };
 };
 
 /** Map and key on one sheet: for files and paper. */

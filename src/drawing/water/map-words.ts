@@ -45,13 +45,16 @@ const MOST_BRACKETS = 3;
 /**
  * Why some parts show readings only: a line under each with its words below; where they stand too close for that, a note, and a
  * letter in each part where there are several reasons.
+ *
+ * @param quiet  all of them as notes
  */
-export const whyOnly = (view: MapView, parts: readonly DrawnPart[]): { readonly primitives: readonly Primitive[]; readonly notes: readonly string[] } => {
+export const whyOnly = (view: MapView, parts: readonly DrawnPart[], quiet = false): { readonly primitives: readonly Primitive[]; readonly notes: readonly string[] } => {
   const told = dotted(view, parts);
   const size = view.type * 0.92;
   const y = view.area.y1 + view.type * 0.7;
   const set = told.map((t) => ({ ...t, left: t.x0 + 3 / view.px, right: t.x1 - 3 / view.px, lines: wrapped(`Readings only: ${t.why}`, size, t.x1 - t.x0 - 6 / view.px) }));
   const roomy =
+    !quiet &&
     set.length <= MOST_BRACKETS &&
     set.every((t, i) => t.x0 >= (set[i - 1]?.x1 ?? Number.NEGATIVE_INFINITY) - 0.01 && t.lines.length <= 3 && t.lines.every((l) => widthOf(l, size) <= t.right - t.left));
   if (roomy)

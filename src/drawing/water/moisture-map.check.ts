@@ -11,7 +11,7 @@ import { KINDS, trialRig } from '../trial-rig';
 import { BAND_INKS } from './bands';
 import type { DrawnField } from './drawn-field';
 import { leaveOneOutWords, moistureKey, moistureSheet, thresholdWords } from './map-key';
-import { mapParts, moistureMap } from './moisture-map';
+import { mapParts, moistureMap, moistureNotes } from './moisture-map';
 import { wetTrendPlot } from './trend-plot';
 import { trialField, trialLeak, trialPanel, WINDOW } from './trial-water';
 
@@ -47,6 +47,26 @@ describe('the map of a panel', () => {
       expect(rings.length).toBe(leak.candidates.length);
       for (const r of rings) for (const s of made.soundings) expect(overlap(r, s.box), s.spot.id).toBeLessThan(0.15 * (r.x1 - r.x0) * (r.y1 - r.y0));
     });
+
+  it('in the hand writes nothing below the wall but its scale, and gives the rest as sentences', () => {
+    const hung = { ...rig, construction: 'hung' as const };
+    const thin = trialField(hung);
+    const far = { ...panel.spots[0], id: 'far', point_m: [7.2, 1.4] as FacePoint } as Spot;
+    const more = { ...panel, spots: [...panel.spots, far] };
+    const options = { leak, fit_px: 358, type_px: 18, quiet: true };
+    const made = mapParts(hung, more, thin, options);
+    if (!made) throw new Error('no map');
+    const beyond = more.spots.filter((s) => s.point_m[0] < made.view.from || s.point_m[0] > made.view.to);
+    expect(beyond.length).toBeGreaterThan(0);
+    expect([...made.soundings.map((s) => s.spot.id), ...beyond.map((s) => s.id)].sort()).toEqual(more.spots.map((s) => s.id).sort());
+    expect(textsOf(moistureMap(hung, more, thin, options).primitives).some((w) => /Readings only|Farther/.test(w))).toBe(false);
+    const notes = moistureNotes(hung, more, thin, options);
+    expect(notes.join(' ')).toMatch(/Readings only: 1 to \d places in a part; a map needs 8\./);
+    expect(notes.flatMap((n) => /^Farther to the (?:left|right): (.*)$/.exec(n)?.[1]?.split(', ') ?? [])).toHaveLength(beyond.length);
+    const near = moistureMap(hung, more, thin, { ...options, zoom: 2 });
+    expect(near.px).toBeCloseTo(2 * made.view.px, 9);
+    expect(Math.max(...near.primitives.flatMap((q) => (q.form === 'text' ? [q.size * near.px] : [])))).toBeLessThan(1.2 * 18);
+  });
 
   it('keeps what is drawn on its sheet', () => {
     const made = moistureSheet(rig, panel, field, { leak });

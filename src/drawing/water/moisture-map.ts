@@ -14,7 +14,7 @@ import { type Bands, bandsOf, hatchOver, isInField, isUnknown, levelsOf, type Ma
 import type { DrawnField, DrawnPart } from './drawn-field';
 import { clipped, faceEdges, isOnView, type MapView, mapView, onView, sheetPen as p } from './map-view';
 import { bayNumbers, contourWords, whyOnly } from './map-words';
-import { hasBeyond, type Sounding, soundingsBeyond, soundingsOn } from './soundings';
+import { beyondWords, hasBeyond, type Sounding, soundingsBeyond, soundingsOn } from './soundings';
 import { behind, members, namesOn, partsOf, unreadFields } from './wall-parts';
 import { drawWays, followedSpot, type Way, waysOf } from './ways';
 import { meet } from './words-placed';
@@ -32,6 +32,10 @@ export type MapOptions = {
   readonly ringed?: EntryId;
   /** Where to read next. */
   readonly next?: boolean;
+  /** Nothing is written below the face but its scale: for a narrow screen, which tells it beside the map. */
+  readonly quiet?: boolean;
+  /** Width of the key. [px] */
+  readonly key_px?: number;
 };
 
 /** Room above the face for ways that come in over its edge, below it for what is said of its parts and for the scale. [type sizes] */
@@ -124,9 +128,10 @@ const pointsToSee = (panel: Panel, field: DrawnField, ways: readonly Way[], leak
 export const mapParts = (rig: Rig, panel: Panel, field: DrawnField, options: MapOptions = {}): MapParts | undefined => {
   const face = rig.faces.find((f) => f.id === panel.face);
   if (!face) return undefined;
-  const { leak, layer = 'chance', preferences = US, fit_px = 880, type_px = 12, zoom = 1 } = options;
+  const { leak, layer = 'chance', preferences = US, fit_px = 880, type_px = 12, zoom = 1, quiet = false } = options;
   const ways = leak ? waysOf(rig, leak) : [];
-  const view = mapView(rig, face, panel.side, pointsToSee(panel, field, ways, leak, face.id), { fit_px, type_px, zoom, above_px: ABOVE * type_px, below_px: BELOW * type_px });
+  const room_px = quiet ? type_px / zoom : type_px;
+  const view = mapView(rig, face, panel.side, pointsToSee(panel, field, ways, leak, face.id), { fit_px, type_px, zoom, above_px: ABOVE * room_px, below_px: BELOW * room_px });
   const { px, type, area } = view;
   const shown = field.parts.filter((q) => withinStretch(view, q));
   const levels = levelsOf(shown, layer);
@@ -166,22 +171,22 @@ export const mapParts = (rig: Rig, panel: Panel, field: DrawnField, options: Map
     bands.flatMap((b) => b.contours),
     [...taken, ...openings],
   );
-  const { primitives: said, notes } = whyOnly(view, shown);
+  const { primitives: said, notes } = whyOnly(view, shown, quiet);
   const size = type * 0.92;
   const numbers = bayNumbers(view, shown);
-  const spoken = said.length > 0 || numbers.length > 0;
+  const spoken = (said.length > 0 && !quiet) || numbers.length > 0;
   const foot = area.y1 + type * (spoken ? SPOKEN : QUIET);
-  const beyond = hasBeyond(view, panel.spots);
+  const beyond = !quiet && hasBeyond(view, panel.spots);
   return {
     view,
     shown,
     ways: ways.filter((w) => drawn.rings.some((r) => r.id === `way/${w.station.id}`)),
     soundings,
-    notes,
+    notes: [...notes, ...(quiet ? beyondWords(view, panel.spots) : [])],
     unread: hatched.length > 0,
     ringed: ring.length > 0,
     crosses: crosses.length > 0,
-    height: view.height - (spoken ? 0 : (SPOKEN - QUIET) * type) + (notes.length + (beyond ? 1.4 : 0)) * size * 1.2,
+    height: view.height - (spoken ? 0 : (SPOKEN - QUIET) * type) + (quiet ? 0 : notes.length + (beyond ? 1.4 : 0)) * size * 1.2,
     primitives: [
       ...bands.flatMap((b) => b.tones),
       ...hatched,
@@ -199,9 +204,9 @@ export const mapParts = (rig: Rig, panel: Panel, field: DrawnField, options: Map
       ...ring,
       ...crosses,
       ...drawn.rings,
-      ...scaleBar(area.x0, foot, Math.min(area.x1 - area.x0, preferences.system === 'us' ? 4 * 0.3048 : 1), preferences, px, size),
+      ...scaleBar(area.x0, foot, Math.min(area.x1 - area.x0, preferences.system === 'us' ? 4 * 0.3048 : quiet ? 2 : 1), preferences, px, size),
       ...(beyond ? soundingsBeyond(view, panel.spots, area.x0, foot + size * 3.4) : []),
-      ...notes.map((n, i) => p.text('text-small', area.x0, foot + size * (3.2 + i * 1.2 + (beyond ? 1.7 : 0)), n, size)),
+      ...(quiet ? [] : notes).map((n, i) => p.text('text-small', area.x0, foot + size * (3.2 + i * 1.2 + (beyond ? 1.7 : 0)), n, size)),
     ],
   };
 };
@@ -218,3 +223,7 @@ export const moistureMap = (rig: Rig, panel: Panel, field: DrawnField, options: 
   if (!made) return { width: 1, height: 1, title, px: 1, primitives: [] };
   return { width: made.view.width, height: made.height, title, px: made.view.px, primitives: made.primitives };
 };
+
+/** What a quiet map leaves to be told beside it: why some parts show readings only, and what was read farther along the wall. */
+export const moistureNotes = (rig: Rig, panel: Panel, field: DrawnField, options: MapOptions = {}): readonly string[] =>
+  mapParts(rig, panel, field, { ...options, quiet: true })?.notes ?? [];

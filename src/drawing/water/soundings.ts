@@ -139,4 +139,20 @@ export const soundingsBeyond = (view: MapView, spots: readonly Spot[], x: number
   });
 };
 
+/** The same in words: `Farther to the left: 11, 11.5`. */
+export const beyondWords = (view: MapView, spots: readonly Spot[]): readonly string[] => {
+  const tenths = tenthsOf(spots);
+  const beyond = onPanel(spots).filter((s) => !isWithin(view, s));
+  const middle = (view.area.x0 + view.area.x1) / 2;
+  const xOf = (s: Spot): number => onView(view, s.point_m)[0];
+  return (['left', 'right'] as const).flatMap((side) => {
+    const here = beyond.filter((s) => xOf(s) < middle === (side === 'left')).sort((a, b) => xOf(a) - xOf(b));
+    const figures = here.map((s) => {
+      const { whole, tenth } = figureOf(s.readings.at(-1) as Comparable, tenths);
+      return tenth === '' ? whole : `${whole}.${tenth}`;
+    });
+    return figures.length === 0 ? [] : [`Farther to the ${side}: ${figures.join(', ')}`];
+  });
+};
+
 export const hasBeyond = (view: MapView, spots: readonly Spot[]): boolean => onPanel(spots).some((s) => !isWithin(view, s));

@@ -28,6 +28,8 @@ export type WetThroughTime = PlotSize & {
   readonly repairs?: readonly { readonly day: CivilDay; readonly words: string }[];
   readonly covers?: readonly { readonly from: CivilDay; readonly to: CivilDay; readonly words: string }[];
   readonly to?: CivilDay;
+  /** Word, need and reason are told beside the plot: for a narrow screen. */
+  readonly quiet?: boolean;
 };
 
 /** Below so much above the dry reference a place counts as dry: the band along the foot. */
@@ -110,7 +112,7 @@ const slopeOf = (f: PlotFrame, plot: WetThroughTime): readonly Primitive[] => {
  * Open circles before the last repair, filled ones after it.
  */
 export const wetTrendPlot = (plot: WetThroughTime): Drawing => {
-  const { width = 880, height = 230, type_px: type = 12, title } = plot;
+  const { width = 880, height = 230, type_px: type = 12, title, quiet = false } = plot;
   const byDay = <T extends { readonly day: CivilDay }>(list: readonly T[]): readonly T[] => [...list].sort((a, b) => a.day - b.day);
   const points = byDay(plot.points);
   const earlier = byDay(plot.earlier ?? []);
@@ -123,11 +125,11 @@ export const wetTrendPlot = (plot: WetThroughTime): Drawing => {
   const values = all.map((q) => q.excess * 100);
   const step = stepFor(Math.max(...values, DRY * 100) - Math.min(0, ...values));
   const [low, high] = [Math.floor(Math.min(0, ...values) / step) * step, Math.ceil((Math.max(...values, DRY * 100) + 0.3) / step) * step];
-  const beside = width >= 560;
+  const beside = width >= 560 && !quiet;
   const column = beside ? Math.min(210, width * 0.3) : width - type * 3.4;
   const said = [...wrapped(plot.why, type, column)];
   const head = (plot.need === undefined ? 1 : 2) * type * 1.5;
-  const below = beside ? 0 : head + said.length * type * 1.3 + type * 1.5;
+  const below = beside || quiet ? 0 : head + said.length * type * 1.3 + type * 1.5;
   const over = type * (2 + ((plot.covers ?? []).length > 0 ? 2.2 : 0) + ((plot.repairs ?? []).length > 0 ? 1.6 : 0));
   const f = framed(type * 3.4, over, beside ? width - column - type * 1.6 : width - type * 2.4, height - type * 2, [d0 - pad, d1 + pad], [low, high]);
   const grid = Array.from({ length: Math.round((high - low) / step) + 1 }, (_, i) => low + i * step).flatMap((v): readonly Primitive[] => [
@@ -158,9 +160,13 @@ export const wetTrendPlot = (plot: WetThroughTime): Drawing => {
       ...(now.length > 1 ? [p.line('data', ...now)] : []),
       ...before.map(([x, y]) => p.disc('point-open', x, y, 3.8)),
       ...now.map(([x, y]) => p.disc('point', x, y, 4.2)),
-      p.text('text-bold', sx, sy, plot.word, type * 1.08),
-      ...(plot.need === undefined ? [] : [p.text('text-one', sx, sy + type * 1.5, plot.need, type * 1.08)]),
-      ...said.map((l, i) => p.text('text', sx, sy + head + type * (0.1 + i * 1.3), l, type)),
+      ...(quiet
+        ? []
+        : [
+            p.text('text-bold', sx, sy, plot.word, type * 1.08),
+            ...(plot.need === undefined ? [] : [p.text('text-one', sx, sy + type * 1.5, plot.need, type * 1.08)]),
+            ...said.map((l, i) => p.text('text', sx, sy + head + type * (0.1 + i * 1.3), l, type)),
+          ]),
     ],
   };
 };

@@ -5,6 +5,7 @@ import { stationById } from '../../shared/rig-words';
 import { href, withQuery } from '../../shared/route';
 import { causeWord, dryWord, dueOf, markOf, stageOf, stageWord } from './leak-words';
 import { unbroken } from './unbroken';
+import { mapHref, panelsOf, trendHref } from './water-addresses';
 import { againOf } from './water-of';
 
 export const LIKELY_WORD: Readonly<Record<Likelihood, string>> = { likely: 'Likely', possible: 'Possible', unlikely: 'Unlikely' };
@@ -38,6 +39,7 @@ export const LeakPart = ({ overview, leak, head }: Omit<Props, 'title'>) => {
           ))}
         </ul>
       )}
+      <Pictures overview={overview} leak={leak} />
       {!settled && causes.length > 0 && leak.repairs.length === 0 && (
         <section>
           <h2>Rule out first</h2>
@@ -77,6 +79,25 @@ export const LeakPart = ({ overview, leak, head }: Omit<Props, 'title'>) => {
         </section>
       )}
     </>
+  );
+};
+
+/** How far it reaches and whether it dries, each drawn on a screen of its own. */
+const Pictures = ({ overview, leak }: { readonly overview: Overview; readonly leak: Leak }) => {
+  const { rig, plan } = overview;
+  const panels = panelsOf(plan.water, leak);
+  if (panels.length === 0) return null;
+  return (
+    <div className="boxes causes">
+      {panels.map((p) => (
+        <a key={p.id} className="press" href={mapHref(rig.id, p, leak)}>
+          {panels.length === 1 ? 'Map: how far' : `Map: ${p.words}`}
+        </a>
+      ))}
+      <a className="press" href={trendHref(rig.id, leak)}>
+        Does it dry?
+      </a>
+    </div>
   );
 };
 

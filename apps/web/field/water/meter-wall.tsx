@@ -26,6 +26,7 @@ import { dotsOf, STATE_WORD } from './wall-dots';
 import { notThere, placeWords, shortWords, snapped, stepM, tapesOf } from './wall-measure';
 import { wallName } from './wall-name';
 import { WallPicture } from './wall-picture';
+import { mapHref } from './water-addresses';
 import { againOf, leakOf, panelOf, spotAt } from './water-of';
 
 type Props = { readonly overview: Overview; readonly face: Face; readonly side: Side };
@@ -165,7 +166,16 @@ const Reading = ({ overview, face, side, told, again, leak, series, put, keep, u
   const judged = last && spotAt(panel, last.point_m);
   return (
     <Frame
-      cells={[`${readToday.length} read`, SCALE_WORD[told.scale]]}
+      cells={[
+        panel && readToday.length > 0 ? (
+          <a key="map" className="to-map" href={mapHref(rig.id, panel, leakOf(plan.water, leak))}>
+            {readToday.length} read: map
+          </a>
+        ) : (
+          `${readToday.length} read`
+        ),
+        SCALE_WORD[told.scale],
+      ]}
       back={{ to: href('rig', rig.id, leak === undefined ? 'meter' : 'water'), name: 'Stop here, go on later' }}
       record={record}
       dock={

@@ -1,11 +1,12 @@
-import { type MouseEvent, useEffect, useMemo, useRef, useState } from 'react';
+import { type MouseEvent, useEffect, useMemo, useState } from 'react';
 import { type FaceOptions, faceDrawing, faceFrame, faceToSheet, NO_MARKS, type Primitive, sheetToFace } from '../../../../src/drawing';
 import type { Face, Rig } from '../../../../src/rig';
 import type { FacePoint, Side } from '../../../../src/terms';
 import { InkShape, lookOf } from '../../shared/ink-shape';
 import { useSettings } from '../../shared/settings';
+import { useSize } from './use-size';
 import type { Tapes } from './wall-measure';
-import { type Size, viewOf } from './wall-view';
+import { viewOf } from './wall-view';
 
 /** How a place stands on the drawing of a wall: read and judged, or still to be read. */
 export type DotForm = 'wet' | 'damp' | 'dry' | 'reference' | 'read' | 'earlier' | 'to-read';
@@ -30,23 +31,6 @@ const OPTIONS: FaceOptions = { fit_px: 358, dimensions: false, numbers: false, s
 
 /** Grid crossings nearer together than this are a grey haze. [px] */
 const CLEAR_PX = 9;
-const FIRST: Size = { w: 358, h: 190 };
-
-const useSize = () => {
-  const ref = useRef<HTMLDivElement>(null);
-  const [size, set] = useState<Size>(FIRST);
-  useEffect(() => {
-    const box = ref.current;
-    if (!box) return;
-    const watch = new ResizeObserver(() => {
-      if (box.clientWidth > 0 && box.clientHeight > 0) set({ w: box.clientWidth, h: box.clientHeight });
-    });
-    watch.observe(box);
-    return () => watch.disconnect();
-  }, []);
-  return [ref, size] as const;
-};
-
 /**
  * One side of one face as a person before it sees it, with its openings, what was read there, and the place to read now.
  * A touch chooses the place; keys and typed lengths do the same, so that the drawing is never the only way.

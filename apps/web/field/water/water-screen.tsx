@@ -11,6 +11,7 @@ import { causeWord, dueOf, isDue, notRuledOut, stageOf, stageWord } from './leak
 import { useRunning } from './running-test';
 import { unbroken } from './unbroken';
 import { WallCaution } from './wall-caution';
+import { mapHref } from './water-addresses';
 import { againOf } from './water-of';
 
 /** The order in which leaks are told: what still comes in first, what is dry again last. */
@@ -186,7 +187,7 @@ const NoLeak = ({ overview, water }: { readonly overview: Overview; readonly wat
   );
 };
 
-/** What was metered so far, wall by wall: into its readings in one touch. */
+/** What was metered so far, wall by wall: each with its map. */
 const Walls = ({ overview, water }: { readonly overview: Overview; readonly water: Water }) => {
   const panels = water.panels;
   if (panels.length === 0) return null;
@@ -198,7 +199,7 @@ const Walls = ({ overview, water }: { readonly overview: Overview; readonly wate
           const wet = p.spots.filter((s) => s.state === 'wet' || s.state === 'damp').length;
           return (
             <li key={p.id}>
-              <a className="wide-row" href={withQuery(href('rig', overview.rig.id, 'meter', p.face, p.side), { scale: p.scale, meter: p.meter })}>
+              <a className="wide-row" href={mapHref(overview.rig.id, p)}>
                 <span>
                   <b>{p.words}</b>
                   {p.spots.length === 1 ? 'one place' : `${p.spots.length} places`}, {wet === 0 ? 'none stands out' : `${wet} wet or damp`}
