@@ -14,6 +14,7 @@ import { LONG_RIG, longLogbook } from './long-logbook';
 import { mapGrid } from './map-grid';
 import { ms, type Row } from './table';
 import { interleaved, summary, type Timing } from './timing';
+import { weatherRow } from './weather-windows';
 
 const ON = dayOf(2026, 10, 4);
 const blank = blankRig(LONG_RIG);
@@ -113,5 +114,5 @@ const verifyFile = (): readonly Row[] => {
 
 export const inNode = (): readonly Row[] => {
   const lines = longLogbook(5000);
-  return [wholeLogbook(lines), oneMore(lines), mapGrid(), ...entryRanking(), ...verifyFile()];
+  return [wholeLogbook(lines), oneMore(lines), mapGrid(), ...entryRanking(), weatherRow(), ...verifyFile()];
 };

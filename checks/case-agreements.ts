@@ -16,7 +16,7 @@ const CASES: Readonly<Record<string, number>> = {
   'src/worksheets/cases/sealant.jsonl': 24,
   'src/worksheets/cases/statistics.jsonl': 26,
   'src/worksheets/cases/sun.jsonl': 71,
-  'src/worksheets/cases/surface.jsonl': 15,
+  'src/worksheets/cases/surface.jsonl': 19,
   'src/worksheets/cases/touch.jsonl': 8,
   'src/worksheets/cases/tyre.jsonl': 75,
   'src/worksheets/cases/wood.jsonl': 37,

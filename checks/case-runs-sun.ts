@@ -173,6 +173,17 @@ const leastSurface: CaseRun = (i) => {
   return { min_surface_F: a.figure('least_surface_c', 'f'), min_surface_C: a.figure('least_surface_c', 'c') };
 };
 
+const gate: CaseRun = (i) => {
+  const a = through('application-gate', {
+    surface_c: i.surface_C,
+    dew_point_c: i.dew_point_C,
+    least_surface_c: i.min_surface_C,
+    most_surface_c: i.max_surface_C,
+    needed_k: i.dew_margin_K,
+  });
+  return { allowed: a.word('allowed') === 'yes' };
+};
+
 export const sunRuns: Readonly<Record<string, CaseRun>> = {
   'solar position, topocentric (zenith from vertical, azimuth clockwise from true north)': position,
   'sunrise and sunset (upper limb, standard refraction)': riseAndSet,
@@ -188,4 +199,5 @@ export const sunRuns: Readonly<Record<string, CaseRun>> = {
   'sol-air temperature, te = to + alpha E/ho - eps dR/ho': (i, expected) => ('air_F' in i ? solAirBtu : solAir)(i, expected),
   'maximum roof temperature rise above air, (1-R) I0 = (hc+hr) dT + hr 10, hr = 6.1 eps, hc = 12.4, I0 = 1000': roofRise,
   'lowest surface temperature allowed above dew point': leastSurface,
+  'application gate verdict': gate,
 };

@@ -1,4 +1,5 @@
 import type { AnyWorksheet } from '../terms';
+import { applicationGateSheet } from './application-gate';
 import { beadDemandSheet } from './bead-demand';
 import { beadLengthSheet } from './bead-length';
 import { beadSectionSheet } from './bead-section';
@@ -119,6 +120,7 @@ export const worksheets: readonly AnyWorksheet[] = [
   clearSkySum,
   solAirSheet,
   surfaceTemperatureSheet,
+  applicationGateSheet,
 ];
 
 export const worksheetById = (id: string): AnyWorksheet | undefined => worksheets.find((w) => w.id === id);

@@ -3,6 +3,7 @@ import {
   clearSkyOver,
   type Face,
   type FaceLight,
+  type FaceSpan,
   faceInWeather,
   faceOf,
   onFaces,
@@ -20,12 +21,9 @@ import {
   underCloud,
 } from '../../science';
 import type { FaceId } from '../../terms';
-import { accept, instant, type Kelvin, metresPerSecond, type Radians, type Result, radians, type Share } from '../../units';
+import { accept, instant, metresPerSecond, type Radians, type Result, radians, type Share } from '../../units';
 import { type ForecastHour, HOUR_MS } from '../forecast/forecast-types';
 import type { Parked } from './windows-types';
-
-/** How cold and how warm a face may be in an hour, and how far either may be off. */
-export type FaceHour = { readonly coldest: Kelvin; readonly cold_open: number; readonly warmest: Kelvin; readonly warm_open: number };
 
 /** What all faces share: sun and sky of every hour. */
 export type SkyHours = {
@@ -112,19 +110,19 @@ const looking = (lie: Lie, parked: Parked): ((sun: Sun) => readonly Face[]) => {
 /**
  * How cold and how warm a face may be in every hour: of the colours and headings that may be so, the coldest and the warmest.
  *
- * @returns  nothing for an hour of which the forecast lacks something, or that lies outside what the laws cover
+ * @returns  nothing for a dark hour, for one of which the forecast lacks something, and for one outside what the laws cover
  * @assumes  under a roof or a cover, and where nobody knows, the sun may reach the face or may not
  */
-export const faceHours = (sky: SkyHours, lie: Lie, parked: Parked, colour: string | undefined): readonly (FaceHour | undefined)[] => {
+export const faceHours = (sky: SkyHours, lie: Lie, parked: Parked, colour: string | undefined): readonly (FaceSpan | undefined)[] => {
   const skins = colours(colour);
   const faces = looking(lie, parked);
   const shade = parked.cover !== 'open';
   return sky.hours.map(({ air, dew_point, wind, cover }, i) => {
     const [sun, on] = [sky.suns[i], sky.on[i]];
-    if (air === undefined || dew_point === undefined || wind === undefined || cover === undefined || !sun || !on) return undefined;
+    if (!sky.light[i] || air === undefined || dew_point === undefined || wind === undefined || cover === undefined || !sun || !on) return undefined;
     const lights = faces(sun).map((f) => on(f).total);
     const [least, most] = [shade ? 0 : Math.min(...lights), Math.max(...lights)];
-    let found: FaceHour | undefined;
+    let found: FaceSpan | undefined;
     for (const skin of skins)
       for (const irradiance of least === most ? [least] : [least, most]) {
         const t = faceInWeather({ air, dew_point, wind: metresPerSecond(wind * AT_THE_RIG), cover: cover as Share, irradiance, tilt: lie.tilt, colour: skin });

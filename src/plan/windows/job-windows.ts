@@ -1,7 +1,7 @@
 import { type CivilDay, civilDay, instant, kelvin, metresPerSecond } from '../../units';
 import { HOUR_MS } from '../forecast/forecast-types';
 import type { Job } from '../plan-types';
-import { JUDGES, lacking, type Scene } from './gates';
+import { askedOf, JUDGES, lacking, type Scene } from './gates';
 import { type Clock, type Closed, type Figures, GATES, type Gate, type JobWindows, type Window } from './windows-types';
 
 const DAY_MS = 86_400_000;
@@ -10,43 +10,47 @@ const MINUTE_MS = 60_000;
 /** The civil day of an instant by a clock on the wall. */
 export const dayAt = (at: number, clock: Clock): CivilDay => civilDay(Math.floor((at + clock(instant(at)) * MINUTE_MS) / DAY_MS));
 
-/** Which gates are shut in every hour, as bits in the order of `GATES`. */
-export const shutIn = (scene: Scene): readonly number[] =>
-  scene.hours.map((hour, i) => {
-    let bits = 0;
-    GATES.forEach((gate, g) => {
-      if (JUDGES[gate](scene, i, hour, scene.faces[i])) bits |= 1 << g;
-    });
-    return bits;
-  });
-
 export const gatesOf = (bits: number): readonly Gate[] => GATES.filter((_, g) => bits & (1 << g));
 const bit = (gate: Gate): number => 1 << GATES.indexOf(gate);
 const DARK = bit('dark');
 const PAST = bit('past');
+const MISSING = bit('missing');
 
-const least = (values: readonly (number | undefined)[]): number | undefined => values.reduce((a, b) => (a === undefined || (b !== undefined && b < a) ? b : a), undefined);
-const most = (values: readonly (number | undefined)[]): number | undefined => values.reduce((a, b) => (a === undefined || (b !== undefined && b > a) ? b : a), undefined);
+/** Which gates are shut in every hour, as bits in the order of `GATES`; of an hour that is dark or past nothing more is asked. */
+export const shutIn = (scene: Scene): readonly number[] =>
+  scene.hours.map((hour, i) => {
+    if (hour.at < scene.now) return PAST;
+    if (!scene.light[i]) return DARK;
+    const asked = askedOf(scene, hour, i);
+    let bits = 0;
+    for (let g = 0; g < GATES.length; g += 1) if (JUDGES[GATES[g] as Gate](asked)) bits |= 1 << g;
+    return bits;
+  });
+
+const lower = (a: number | undefined, b: number | undefined): number | undefined => (a === undefined || (b !== undefined && b < a) ? b : a);
+const higher = (a: number | undefined, b: number | undefined): number | undefined => (a === undefined || (b !== undefined && b > a) ? b : a);
 
 const figuresOf = (scene: Scene, from: number, to: number): Figures => {
-  const hours = scene.hours.slice(from, to);
-  const faces = scene.need.for === 'laying' ? scene.faces.slice(from, to) : [];
-  const [coldest, warmest] = [least(faces.map((f) => f?.coldest)), most(faces.map((f) => f?.warmest))];
-  const margins = faces.map((f, k) => {
-    const dew = hours[k]?.dew_point;
-    return f && dew !== undefined ? f.coldest - dew : undefined;
-  });
-  const margin = least(margins);
-  const dew_point = margin === undefined ? undefined : hours[margins.indexOf(margin)]?.dew_point;
-  const wind = scene.need.climbs ? most(hours.map((h) => h.wind)) : undefined;
-  const gust = scene.need.climbs ? most(hours.map((h) => h.gust)) : undefined;
-  const rain_chance = scene.rain.largest(from, to + scene.need.rain_free_h);
+  let [coldest, warmest, wind, gust, margin, dew_point]: (number | undefined)[] = [];
+  for (let i = from; i < to; i += 1) {
+    const hour = scene.hours[i];
+    const face = scene.need.for === 'laying' ? scene.faces[i] : undefined;
+    coldest = lower(coldest, face?.coldest);
+    warmest = higher(warmest, face?.warmest);
+    wind = higher(wind, hour?.wind);
+    gust = higher(gust, hour?.gust);
+    if (!face || hour?.dew_point === undefined || face.coldest - hour.dew_point >= (margin ?? Number.POSITIVE_INFINITY)) continue;
+    margin = face.coldest - hour.dew_point;
+    dew_point = hour.dew_point;
+  }
+  const { climbs, rain_free_h } = scene.need;
+  const rain_chance = scene.rain.largest(from, to + rain_free_h);
   return {
     ...(coldest === undefined ? {} : { coldest: kelvin(coldest) }),
     ...(warmest === undefined ? {} : { warmest: kelvin(warmest) }),
-    ...(margin === undefined || dew_point === undefined ? {} : { margin, dew_point }),
-    ...(wind === undefined ? {} : { wind: metresPerSecond(wind) }),
-    ...(gust === undefined ? {} : { gust: metresPerSecond(gust) }),
+    ...(margin === undefined || dew_point === undefined ? {} : { margin, dew_point: kelvin(dew_point) }),
+    ...(wind === undefined || !climbs ? {} : { wind: metresPerSecond(wind) }),
+    ...(gust === undefined || !climbs ? {} : { gust: metresPerSecond(gust) }),
     ...(rain_chance === undefined ? {} : { rain_chance }),
   };
 };
@@ -89,34 +93,30 @@ const noneOf = (scene: Scene, bits: readonly number[]): JobWindows['none'] => {
 };
 
 /** Hours that the least of the work takes. */
-const hoursFor = (job: Job): number => Math.max(1, Math.ceil((job.minutes?.[0] ?? 0) / 60));
+export const hoursFor = (job: Job): number => Math.max(1, Math.ceil((job.minutes?.[0] ?? 0) / 60));
+
+/** What jobs that ask the same of the same face have in common. */
+export type Found = Pick<JobWindows, 'windows' | 'closed' | 'none'>;
 
 /**
- * The windows of one job: hours in a row in which every gate stands open, long enough for the least of the work; and why the rest of the daylight is closed.
+ * The windows of a job: hours in a row in which every gate stands open, long enough for the least of the work; and why the rest of the daylight is closed.
  *
- * @param bits  from `shutIn`
- * @param days  civil day of every hour
+ * @param bits   from `shutIn`
+ * @param days   civil day of every hour
+ * @param least  hours that the work takes at least
  */
-export const jobWindows = (job: Job, scene: Scene, bits: readonly number[], days: readonly CivilDay[]): JobWindows => {
+export const windowsIn = (scene: Scene, bits: readonly number[], days: readonly CivilDay[], least: number): Found => {
   const runs = runsOf(bits, days).filter((r) => !(r.bits & (DARK | PAST)));
   const windows: Window[] = [];
   const closed: Closed[] = [];
   for (const run of runs) {
     const span = { ...spanOf(scene, run), ...figuresOf(scene, run.from, run.to) };
-    if (run.bits === 0 && run.to - run.from >= hoursFor(job)) windows.push({ ...span, fails: scene.rain.chance(run.from, run.to + scene.need.rain_free_h) });
+    if (run.bits === 0 && run.to - run.from >= least) windows.push({ ...span, fails: scene.rain.chance(run.from, run.to + scene.need.rain_free_h) });
     else {
-      const lacks = [...new Set(scene.hours.slice(run.from, run.to).flatMap((h) => lacking(scene, h)))];
+      const lacks = run.bits & MISSING ? [...new Set(scene.hours.slice(run.from, run.to).flatMap((h) => lacking(scene, h)))] : [];
       closed.push({ ...span, gates: gatesOf(run.bits), lacks, ...(run.bits === 0 ? { too_short: true as const } : {}) });
     }
   }
   const none = windows.length > 0 ? undefined : noneOf(scene, bits);
-  return {
-    job: job.id,
-    title: job.title,
-    ...(job.station === undefined ? {} : { station: job.station }),
-    need: scene.need,
-    windows,
-    closed,
-    ...(none ? { none } : {}),
-  };
+  return { windows, closed, ...(none ? { none } : {}) };
 };

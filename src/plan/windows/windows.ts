@@ -1,12 +1,12 @@
 import type { Rig } from '../../rig';
-import { DEW_MARGIN, type Site } from '../../science';
+import { DEW_MARGIN, type FaceSpan, type Site } from '../../science';
 import { accept, type CivilDay, instant, metres, metresPerSecond, type Result, share } from '../../units';
 import { HOUR_MS } from '../forecast/forecast-types';
 import type { Job } from '../plan-types';
 import { bestDay, type Candidate } from './best-day';
-import { type FaceHour, faceHours, lieOf, skyHours } from './face-hours';
+import { faceHours, lieOf, skyHours } from './face-hours';
 import { lacking, type Scene } from './gates';
-import { dayAt, jobWindows, shutIn } from './job-windows';
+import { dayAt, type Found, hoursFor, shutIn, windowsIn } from './job-windows';
 import { needOf } from './needs';
 import { rainOver } from './rain';
 import type { Conditions, Need, Windows, WindowsAsked } from './windows-types';
@@ -73,8 +73,8 @@ export const weatherWindows = (rig: Rig, asked: WindowsAsked, site: Site): Resul
     return need && station ? [{ job, need, face: station.face }] : [];
   });
 
-  const byLie = new Map<string, readonly (FaceHour | undefined)[]>();
-  const facesFor = (face: string): readonly [key: string, hours: readonly (FaceHour | undefined)[]] => {
+  const byLie = new Map<string, readonly (FaceSpan | undefined)[]>();
+  const facesFor = (face: string): readonly [key: string, hours: readonly (FaceSpan | undefined)[]] => {
     const lie = lieOf(face, rig);
     const key = `${lie.tilt} ${lie.side ?? ''}`;
     const known = byLie.get(key) ?? faceHours(sky.value, lie, parked, asked.colour);
@@ -82,14 +82,19 @@ export const weatherWindows = (rig: Rig, asked: WindowsAsked, site: Site): Resul
     return [key, known];
   };
   // Jobs that ask the same of the same face are shut in the same hours.
-  const byNeed = new Map<string, readonly number[]>();
+  const shut = new Map<string, readonly number[]>();
+  const told = new Map<string, Found>();
   const candidates = planned.map(({ job, need, face }): Candidate => {
     const [lie, faces] = facesFor(face);
-    const scene: Scene = { need, hours, faces, light: sky.value.light, rain, conditions, parked, now, departs };
+    const limits = { ...(need.least === undefined ? {} : { least: need.least }), ...(need.most === undefined ? {} : { most: need.most }), dew_margin: conditions.dew_margin };
+    const scene: Scene = { need, limits, hours, faces, light: sky.value.light, rain, conditions, parked, now, departs };
     const key = [lie, need.for, need.least, need.most, need.dry_before_h, need.rain_free_h, need.cure_h, need.climbs].join(' ');
-    const bits = byNeed.get(key) ?? shutIn(scene);
-    byNeed.set(key, bits);
-    return { job, bits, found: jobWindows(job, scene, bits, days) };
+    const bits = shut.get(key) ?? shutIn(scene);
+    shut.set(key, bits);
+    const least = hoursFor(job);
+    const found = told.get(`${key} ${least}`) ?? windowsIn(scene, bits, days, least);
+    told.set(`${key} ${least}`, found);
+    return { job, bits, found: { job: job.id, title: job.title, ...(job.station === undefined ? {} : { station: job.station }), need, ...found } };
   });
 
   const last = hours.at(-1);

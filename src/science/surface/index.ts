@@ -1,3 +1,4 @@
+export * from './application-gate';
 export * from './dew-margin';
 export * from './face-in-weather';
 export * from './skin-colour';
