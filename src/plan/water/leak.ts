@@ -102,8 +102,9 @@ const slowDrying = (first: Standing): Because => ({
 /** Where a water test let it in, and that it was repaired since. */
 const cameInWords = (rig: Rig, station: StationId, test: Standing, repair: Standing | undefined): string => {
   const name = nameOf(rig, station);
-  const mended = repair && byWhen(repair, test) > 0 ? ` Repaired on ${showDay(repair.day)}.` : '';
-  return `Water ${mended === '' ? 'comes' : 'came'} in at ${name}: a water test let it in there on ${showDay(test.day)}.${mended}`;
+  return repair && byWhen(repair, test) > 0
+    ? `Water came in at ${name}, shown by a water test; repaired on ${showDay(repair.day)}.`
+    : `Water comes in at ${name}: a water test let it in there on ${showDay(test.day)}.`;
 };
 
 /** Read no wetter than its surroundings after the work: then what showed later came in later. */

@@ -164,7 +164,7 @@ const TestsDone = ({ leak }: { readonly leak: Leak }) => {
           return (
             <li key={test} className="small">
               {at ? stationWords(overview.rig, at) : station}
-              {line ? `: ${line.words}. ${whenWords(line.entry.observed_at)}` : ''}
+              {line ? `. ${line.words}. ${whenWords(line.entry.observed_at)}` : ''}
             </li>
           );
         })}

@@ -11,7 +11,7 @@ import { isSettled, stopWords } from './water-words';
 /** Two findings that close apart: that no more comes in, and that it is dry again; with what they still need and when. */
 export const Proof = ({ leak }: { readonly leak: Leak }) => {
   const { id, overview } = useDesk();
-  const due = [...leak.due].sort((a, b) => a.from - b.from);
+  const due = [...leak.due].sort((a, b) => Number(a.done === undefined) - Number(b.done === undefined) || a.from - b.from);
   const tested = leak.confirmed ?? (leak.repairs.length > 0 ? leak.candidates[0]?.station : undefined);
   const spot = leak.spots[0];
   return (
@@ -42,11 +42,13 @@ export const Proof = ({ leak }: { readonly leak: Leak }) => {
                 <span className="due-when">
                   {d.done !== undefined
                     ? 'done'
-                    : d.from <= overview.plan.on
-                      ? d.until === undefined
-                        ? 'now'
-                        : `until ${showDay(d.until, true)}`
-                      : `from ${showDay(d.from, true)}`}
+                    : d.what === 'after-rain'
+                      ? 'after rain'
+                      : d.from <= overview.plan.on
+                        ? d.until === undefined
+                          ? 'now'
+                          : `until ${showDay(d.until, true)}`
+                        : `from ${showDay(d.from, true)}`}
                 </span>
                 <span className={d.done === undefined ? '' : 'mut'}>{d.words}</span>
               </li>

@@ -111,7 +111,7 @@ const Way = ({ leak, candidate, letter }: { readonly leak: Leak; readonly candid
       </div>
       <div className="way-side">
         <span className="way-word">{leak.confirmed === candidate.station ? 'Seen' : WORD[candidate.word]}</span>
-        <ChanceBar p={candidate.probability} before={candidate.prior} />
+        {leak.confirmed === candidate.station ? <span className="small mut">by a test</span> : <ChanceBar p={candidate.probability} before={candidate.prior} />}
       </div>
     </li>
   );

@@ -1,5 +1,6 @@
 import { defineKind, type Fields } from '../../../terms';
-import { line, readingIf, wordOf } from '../../line';
+import { showIn } from '../../../units';
+import { line, wordOf } from '../../line';
 import { span } from '../../span';
 
 const ways = [
@@ -61,10 +62,10 @@ export const waterTest = defineKind()({
           },
         ],
   fold: { mode: 'series' },
-  line: (body, preferences) =>
+  line: (body) =>
     line(
       `${body.how === 'hose' ? 'hose' : 'soap'}: ${wordOf(results, body.result)?.toLowerCase()}`,
-      readingIf('after ', body.ran_for, 'duration', preferences),
+      body.ran_for && `after ${showIn(body.ran_for.si, 'duration', 'min')}`,
       body.kept_dry === true ? 'openings above kept dry' : body.kept_dry === false && 'openings above got wet too',
     ),
 });
