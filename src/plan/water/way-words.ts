@@ -1,11 +1,14 @@
 import { heightAboveGround, type Rig, type WaterPath, type WaterSpot } from '../../rig';
 import { figure, fromSi, showIn } from '../../units';
 
-/** Shorter than this a tape is read in inches. [m] */
-const IN_INCHES_M = 0.9;
+/** Shorter than this a tape is read in inches, or in centimetres. [m] */
+const SHORT_M = 0.9;
 
-/** A length as both kinds of rule show it, no finer than a hand: `16 in (0.4 m)`, `4.2 ft (1.3 m)`. */
-export const lengthWords = (m: number): string => `${m < IN_INCHES_M ? `${Math.round(fromSi(m, 'length', 'in') / 2) * 2} in` : showIn(m, 'length', 'ft')} (${figure(m, 1)} m)`;
+const to = (step: number, n: number): number => Math.round(n / step) * step;
+
+/** A length as both kinds of rule show it, no finer than a hand: `16 in (40 cm)`, `4.2 ft (1.3 m)`. */
+export const lengthWords = (m: number): string =>
+  m < SHORT_M ? `${to(2, fromSi(m, 'length', 'in'))} in (${to(5, m * 100)} cm)` : `${showIn(m, 'length', 'ft')} (${figure(m, 1)} m)`;
 
 const HOW: Readonly<Record<WaterPath['legs'][number]['how'], string>> = {
   in: 'in',
@@ -22,7 +25,7 @@ const WORTH_TELLING_M = 0.1;
 /** More legs than this are told as a whole. */
 const MOST_LEGS = 3;
 
-/** `16 in (0.4 m) down, then 8 in (0.2 m) sideways`. */
+/** `16 in (40 cm) down, then 8 in (20 cm) sideways`. */
 const legWords = (path: WaterPath): string => {
   const told: { how: string; length: number }[] = [];
   for (const leg of path.legs) {

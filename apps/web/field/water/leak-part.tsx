@@ -5,6 +5,7 @@ import { stationById } from '../../shared/rig-words';
 import { href, withQuery } from '../../shared/route';
 import { causeWord, dryWord, dueOf, markOf, stageOf, stageWord } from './leak-words';
 import { unbroken } from './unbroken';
+import { wallName } from './wall-name';
 import { mapHref, panelsOf, trendHref } from './water-addresses';
 import { againOf } from './water-of';
 
@@ -15,9 +16,16 @@ type Props = { readonly overview: Overview; readonly leak: Leak; readonly title:
 
 export const stationName = (overview: Overview, id: string): string => stationById(overview.rig, id)?.name ?? id;
 
+/** The wall or the station where it shows, to tell one leak from another. */
+const whereOf = ({ rig }: Overview, leak: Leak): string => {
+  const [spot] = leak.spots;
+  const face = rig.faces.find((f) => f.id === spot?.face);
+  return spot?.station !== undefined || !face || !spot ? (spot?.words ?? '') : wallName(face, spot.side);
+};
+
 /** One leak: where it stands, where it most likely comes in, what else it could be, what a repair still has to show. */
 export const LeakPart = ({ overview, leak, head }: Omit<Props, 'title'>) => {
-  const { rig } = overview;
+  const { rig, plan } = overview;
   const stage = stageOf(leak);
   const settled = stage === 'explained' || stage === 'dry';
   const causes = leak.other_causes.filter((c) => c.state !== 'ruled-out');
@@ -29,6 +37,11 @@ export const LeakPart = ({ overview, leak, head }: Omit<Props, 'title'>) => {
         <MarkSign mark={markOf(leak)} />
         <div>
           {head ?? <h2>{stageWord(leak)}</h2>}
+          {plan.water.leaks.length > 1 && (
+            <p>
+              <b>{whereOf(overview, leak)}</b>
+            </p>
+          )}
           <p>{unbroken(leak.sentence)}</p>
         </div>
       </section>

@@ -1,6 +1,6 @@
 import { type MouseEvent, useEffect, useMemo, useState } from 'react';
 import { type FaceOptions, faceDrawing, faceFrame, faceToSheet, NO_MARKS, type Primitive, sheetToFace } from '../../../../src/drawing';
-import type { Face, Rig } from '../../../../src/rig';
+import { type Face, pointInside, type Rig } from '../../../../src/rig';
 import type { FacePoint, Side } from '../../../../src/terms';
 import { InkShape, lookOf } from '../../shared/ink-shape';
 import { useSettings } from '../../shared/settings';
@@ -48,6 +48,16 @@ export const WallPicture = ({ rig, face, side, dots, point, closer, step_m, tape
   const about = closer ? (point ?? last) : undefined;
   const view = viewOf({ w: drawing.width, h: drawing.height }, size, about && faceToSheet(frame, about));
 
+  // Where a slide-out leaves the wall there is no wall to read.
+  const slides = useMemo(() => rig.slides.filter((s) => s.face === face.id), [rig, face.id]);
+  const gaps = slides
+    .map(
+      (s) =>
+        `M${cornersOf(s)
+          .map((c) => faceToSheet(frame, c).join(' '))
+          .join('L')}Z`,
+    )
+    .join('');
   const grid = useMemo(() => {
     if (step_m / view.m_per_px < CLEAR_PX) return '';
     const xs = face.outline_m.map((p) => p[0]);
@@ -56,11 +66,12 @@ export const WallPicture = ({ rig, face, side, dots, point, closer, step_m, tape
     let d = '';
     for (let x = first(Math.min(...xs), tapes[0].from_m); x <= Math.max(...xs) + 1e-9; x += step_m)
       for (let y = first(Math.min(...ys), tapes[1].from_m); y <= Math.max(...ys) + 1e-9; y += step_m) {
+        if (!pointInside([x, y], face.outline_m) || slides.some((s) => isIn([x, y], s))) continue;
         const [sx, sy] = faceToSheet(frame, [x, y]);
         d += `M${sx.toFixed(3)} ${sy.toFixed(3)}h0`;
       }
     return d;
-  }, [face, frame, tapes, step_m, view.m_per_px]);
+  }, [face, frame, slides, tapes, step_m, view.m_per_px]);
 
   const press = (event: MouseEvent<SVGSVGElement>): void => {
     const r = event.currentTarget.getBoundingClientRect();
@@ -79,6 +90,7 @@ export const WallPicture = ({ rig, face, side, dots, point, closer, step_m, tape
             <Plain key={p.form === 'group' ? p.id : `${p.form}${i}`} p={p} theme={theme} />
           ))}
           {grid !== '' && <path className="grid" d={grid} />}
+          {gaps !== '' && <path className="gap" d={gaps} />}
         </g>
         {dots.map((d) => (
           <DotShape key={d.key} dot={d} at={seen(faceToSheet(frame, d.point_m))} figures={figures} />
@@ -93,6 +105,17 @@ export const WallPicture = ({ rig, face, side, dots, point, closer, step_m, tape
     </div>
   );
 };
+
+type Slide = Rig['slides'][number];
+
+const isIn = ([x, y]: FacePoint, s: Slide): boolean => x >= s.x_m && x <= s.x_m + s.w_m && y >= s.y_m && y <= s.y_m + s.h_m;
+
+const cornersOf = (s: Slide): readonly FacePoint[] => [
+  [s.x_m, s.y_m],
+  [s.x_m + s.w_m, s.y_m],
+  [s.x_m + s.w_m, s.y_m + s.h_m],
+  [s.x_m, s.y_m + s.h_m],
+];
 
 /** Farther out figures would lie over one another. [m/px] */
 const FIGURES_BELOW = 0.0095;
