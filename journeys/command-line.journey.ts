@@ -3,6 +3,7 @@ import { request } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { asGridpoint, asTable, type Told } from '../src/plan/forecast/trial-forecast';
 import { command, type OpenServer, openServer } from './browser';
 
 /** The built command as a person or a program runs it: results on standard output, refusals on standard error, useful exit statuses, never a stack trace. */
@@ -124,6 +125,55 @@ describe('air', () => {
     expect(bad.err).toMatch(/Line 3: “warm” is not a number[\s\S]*Line 3: “185”/);
     expect(bad.out).toBe('');
     noTrace(bad.err);
+  });
+});
+
+describe('plan with a forecast', () => {
+  const START = '2026-10-03T04:00:00+00:00';
+  const WHERE = ['--on', '2026-10-03', '--zone', 'America/New_York', '--place', '36.08,-79.95,270', '--colour', 'white', '--units', 'metric'];
+  /** Two wet days, a fair one with a misty dawn, a dry one, and wet again: invented. */
+  const wet: Told = { air_c: 7, dew_c: 6, wind_kmh: 12, cloud: 100, chance: 70, rain_mm: 1 };
+  const dry: Told = { ...wet, air_c: 9, dew_c: 8, chance: 10, rain_mm: 0 };
+  const fair = (h: number): Told => ({ air_c: h < 9 ? 7 : h < 12 ? 15 : 20, dew_c: 6, wind_kmh: 8, cloud: h < 9 ? 100 : 30, chance: 5, rain_mm: 0 });
+  const hours = Array.from({ length: 6 * 24 }, (_, i): Told => {
+    const [d, h] = [Math.floor(i / 24), i % 24];
+    return d === 1 && h > 19 ? dry : d === 2 ? fair(h) : d === 3 && h < 20 ? dry : wet;
+  });
+  const files = { json: join(folder, 'forecast.json'), csv: join(folder, 'forecast.csv') };
+  const windows = (file: string, ...more: readonly string[]) => command(['plan', log, '--forecast', file, ...WHERE, ...more]);
+
+  it('prints the same windows from a gridpoint answer and from a table of the same hours, each with reasons', async () => {
+    writeFileSync(files.json, asGridpoint(START, hours));
+    writeFileSync(files.csv, asTable(START, hours));
+    const [grid, table] = [await windows(files.json, '--json'), await windows(files.csv, '--json')];
+    expect(grid.status, grid.err).toBe(0);
+    expect(table.out).toBe(grid.out);
+    const told = await windows(files.csv);
+    expect(told.out).toMatch(/Best day: Mon 5 Oct/);
+    expect(told.out).toMatch(/Closed Mon 5 Oct: 08:00 to 09:00 [^;]*dew/);
+    expect(told.out).toMatch(/Open Mon 5 Oct/);
+    const leaving = await windows(files.csv, '--departure', '2026-10-08');
+    expect(leaving.out).toContain('would not be cured before you leave');
+  });
+
+  it('refuses a file, a place, a day and a time that are none, and what says nothing without a forecast', async () => {
+    const bad = join(folder, 'bad-forecast.csv');
+    writeFileSync(bad, asTable(START, hours).replace('2026-10-03T06:00:00+00:00', '2026-10-03T06:00:00'));
+    for (const [args, says] of [
+      [['--forecast', bad, ...WHERE], /line 4, time: Line 4.*offset.*expected.*received/],
+      [['--forecast', files.csv, '--on', '2026-10-03'], /does not say where it holds/],
+      [['--forecast', files.csv, ...WHERE, '--place', '136.08,-79.95'], /latitude.*−90 to 90°/],
+      [['--forecast', files.csv, ...WHERE, '--departure', '2026-02-30'], /a day that exists/],
+      [['--forecast', files.csv, ...WHERE, '--zone', 'America/Nowhere'], /a time zone/],
+      [['--forecast', files.csv, ...WHERE, '--rain-chance', '120'], /rain-chance.*too high/],
+      [['--departure', '2026-10-08'], /expected --forecast with it/],
+    ] as const) {
+      const done = await command(['plan', log, ...args]);
+      expect(done.status, done.out).toBe(2);
+      expect(done.err).toMatch(says);
+      expect(done.out).toBe('');
+      noTrace(done.err);
+    }
   });
 });
 

@@ -19,16 +19,14 @@ export type Scene = {
   readonly departs: number | undefined;
 };
 
-const lays = ({ need }: Scene): boolean => need.for === 'laying';
-
 type Asks = Pick<Scene, 'need' | 'conditions'>;
 
 /** What a job needs to know of an hour. */
 const KNOWN: readonly { readonly of: Exclude<keyof ForecastHour, 'at'>; readonly words: string; readonly asked: (asks: Asks) => boolean }[] = [
-  { of: 'air', words: 'air temperature', asked: ({ need }) => need.for === 'laying' },
-  { of: 'dew_point', words: 'dew point', asked: ({ need }) => need.for === 'laying' },
-  { of: 'wind', words: 'wind', asked: ({ need }) => need.for === 'laying' || need.climbs },
-  { of: 'cover', words: 'cloud', asked: ({ need }) => need.for === 'laying' },
+  { of: 'air', words: 'air temperature', asked: ({ need }) => need.dry_surface },
+  { of: 'dew_point', words: 'dew point', asked: ({ need }) => need.dry_surface },
+  { of: 'wind', words: 'wind', asked: ({ need }) => need.dry_surface || need.climbs },
+  { of: 'cover', words: 'cloud', asked: ({ need }) => need.dry_surface },
   { of: 'rain_chance', words: 'chance of rain', asked: () => true },
   { of: 'rain', words: 'amount of rain', asked: ({ conditions }) => conditions.rain_amount !== undefined },
 ];
@@ -43,12 +41,12 @@ type Asked = {
   readonly scene: Scene;
   readonly i: number;
   readonly hour: ForecastHour;
-  /** How the surface stands against product and dew point, where something is laid and the hour tells enough. */
+  /** How the surface stands against product and dew point, where it counts and the hour tells enough. */
   readonly surface: ApplicationGate | undefined;
 };
 
 export const askedOf = (scene: Scene, hour: ForecastHour, i: number): Asked => {
-  const face = lays(scene) ? scene.faces[i] : undefined;
+  const face = scene.need.dry_surface ? scene.faces[i] : undefined;
   const found = face && hour.dew_point !== undefined ? applicationGate(face, hour.dew_point, scene.limits) : undefined;
   return { scene, i, hour, surface: found?.ok ? found.value : undefined };
 };
@@ -59,8 +57,8 @@ const after = ({ scene, i }: Asked) => scene.rain.over(i + 1, i + 1 + scene.need
 /** Each reason by itself: what closes an hour. */
 export const JUDGES: Readonly<Record<Gate, (asked: Asked) => boolean>> = {
   past: ({ scene, hour }) => hour.at < scene.now,
-  missing: ({ scene, hour, surface }) => lacks(scene, hour) || (lays(scene) && surface === undefined),
-  indoors: ({ scene }) => scene.parked.cover === 'indoors' && lays(scene),
+  missing: ({ scene, hour, surface }) => lacks(scene, hour) || (scene.need.dry_surface && surface === undefined),
+  indoors: ({ scene }) => scene.parked.cover === 'indoors' && scene.need.for === 'laying',
   dark: ({ scene, i }) => !scene.light[i],
   rain: ({ scene, i }) => scene.rain.at(i) === 'rain',
   'too-cold': ({ surface }) => surface?.cold === 'broken',

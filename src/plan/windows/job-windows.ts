@@ -34,7 +34,7 @@ const figuresOf = (scene: Scene, from: number, to: number): Figures => {
   let [coldest, warmest, wind, gust, margin, dew_point]: (number | undefined)[] = [];
   for (let i = from; i < to; i += 1) {
     const hour = scene.hours[i];
-    const face = scene.need.for === 'laying' ? scene.faces[i] : undefined;
+    const face = scene.need.dry_surface ? scene.faces[i] : undefined;
     coldest = lower(coldest, face?.coldest);
     warmest = higher(warmest, face?.warmest);
     wind = higher(wind, hour?.wind);

@@ -37,6 +37,8 @@ const RAIN_FREE_H = 24;
 const CURE_H = 7 * 24;
 /** Without rain before a bead: enough for a washed skin to dry. */
 const DRY_BEFORE_H = 6;
+/** A roof that somebody stands on dries for so long after rain: ours. */
+const DRIES_H = 2;
 /** The trade table asks for two dry days: a day before, a day after. */
 const TWO_DRY_DAYS: ReadonlySet<string> = new Set(['corner-rebed', 'roof-protect', 'coat-peel']);
 /** Laid from a tin whose sheet nobody here has read. */
@@ -55,12 +57,23 @@ export const needOf = (job: Job, station: Station | undefined, rig: Rig): Need |
   if (job.who === 'professional' || job.remedy === undefined) return undefined;
   const outside = station !== undefined && station.reach !== 'inside' && rig.faces.some((f) => f.id === station.face);
   if (!outside) return undefined;
+  const onRoof = station.reach === 'roof';
   const climbs = CLIMBS.has(station.reach) || station.face === 'roof';
   const laid = job.materials.flatMap((m) => (FAMILIES[m.material] ? [{ words: wordOf(m.material) || m.words, limits: FAMILIES[m.material] as Limits }] : []));
   const coating = COATINGS[job.remedy ?? ''];
   const limits = coating === undefined ? laid.map((l) => l.limits) : [LAP];
   if (limits.length === 0)
-    return climbs ? { for: 'climbing', dry_before_h: 0, rain_free_h: 0, cure_h: 0, climbs, sources: [ours('Nobody climbs in rain, in wind or in the dark')] } : undefined;
+    return climbs
+      ? {
+          for: 'climbing',
+          dry_before_h: onRoof ? DRIES_H : 0,
+          rain_free_h: 0,
+          cure_h: 0,
+          climbs,
+          dry_surface: onRoof,
+          sources: [ours('Nobody climbs in rain, in wind or in the dark, or stands on a wet roof')],
+        }
+      : undefined;
   const most = limits.flatMap((l) => l.most_c ?? []);
   const two = TWO_DRY_DAYS.has(job.remedy ?? '');
   const cures = limits.some((l) => l.cures);
@@ -73,6 +86,7 @@ export const needOf = (job: Job, station: Station | undefined, rig: Rig): Need |
     rain_free_h: cures ? RAIN_FREE_H : 0,
     cure_h: cures ? CURE_H : 0,
     climbs,
+    dry_surface: true,
     sources: [...new Set(limits.map((l) => l.source)), ...LAYING],
   };
 };

@@ -32,6 +32,8 @@ export type Need = {
   /** Before the wheels turn. [h] */
   readonly cure_h: number;
   readonly climbs: boolean;
+  /** The surface counts: something is laid on it, or somebody stands on it. */
+  readonly dry_surface: boolean;
   readonly sources: readonly Source[];
 };
 

@@ -254,6 +254,21 @@ describe('what holds whatever the weather', () => {
     expect(asked.jobs).toEqual([]);
   });
 
+  it('nobody is sent onto a roof that is wet with dew, or straight after rain; onto a ladder, yes', () => {
+    const climbing = (id: string): Job => ({ ...job(id, 'grease'), remedy: 'roof-wash' });
+    const found = ask(WEEK, {}, [climbing('roof.vent'), climbing('curb.window')]);
+    const morning = '2026-10-08T08:30:00-04:00';
+    expect(['dew', 'too-close']).toContain(gatesAt(jobAt(found, 'roof.vent'), morning)[0]);
+    expect(gatesAt(jobAt(found, 'curb.window'), morning)).toEqual([]);
+    const soaked = ask(
+      WEEK.map((h, i) => (i === 3 * 24 + 11 ? WET : h)),
+      {},
+      [climbing('roof.vent'), climbing('curb.window')],
+    );
+    expect(gatesAt(jobAt(soaked, 'roof.vent'), '2026-10-07T13:30:00-04:00')).toContain('not-dry-before');
+    expect(gatesAt(jobAt(soaked, 'curb.window'), '2026-10-07T13:30:00-04:00')).toEqual([]);
+  });
+
   it('work in wind on a ladder or a roof is closed, work from the ground is not', () => {
     const gale = WEEK.map((h, i) => (Math.floor(i / 24) === 3 ? { ...h, wind_kmh: 40 } : h));
     expect(gatesAt(jobAt(ask(gale), 'roof.vent'), '2026-10-07T10:30:00-04:00')).toContain('wind');

@@ -86,9 +86,13 @@ export const weatherWindows = (rig: Rig, asked: WindowsAsked, site: Site): Resul
   const told = new Map<string, Found>();
   const candidates = planned.map(({ job, need, face }): Candidate => {
     const [lie, faces] = facesFor(face);
-    const limits = { ...(need.least === undefined ? {} : { least: need.least }), ...(need.most === undefined ? {} : { most: need.most }), dew_margin: conditions.dew_margin };
+    const limits = {
+      ...(need.least === undefined ? {} : { least: need.least }),
+      ...(need.most === undefined ? {} : { most: need.most }),
+      dew_margin: need.for === 'laying' ? conditions.dew_margin : 0,
+    };
     const scene: Scene = { need, limits, hours, faces, light: sky.value.light, rain, conditions, parked, now, departs };
-    const key = [lie, need.for, need.least, need.most, need.dry_before_h, need.rain_free_h, need.cure_h, need.climbs].join(' ');
+    const key = [lie, need.for, need.least, need.most, need.dry_before_h, need.rain_free_h, need.cure_h, need.climbs, need.dry_surface].join(' ');
     const bits = shut.get(key) ?? shutIn(scene);
     shut.set(key, bits);
     const least = hoursFor(job);
@@ -100,7 +104,7 @@ export const weatherWindows = (rig: Rig, asked: WindowsAsked, site: Site): Resul
   const last = hours.at(-1);
   const ends = instant((last?.at ?? 0) + HOUR_MS);
   const best = bestDay(candidates, hours[0]?.at);
-  const everything = { need: { for: 'laying', climbs: true } as Need, conditions };
+  const everything = { need: { climbs: true, dry_surface: true } as Need, conditions };
   return accept({
     jobs: candidates.map((c) => c.found),
     ...(best ? { best } : {}),

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { kelvin, metresPerSecond, type Result, radians, share } from '../../units';
 import {
+  applicationGate,
   DEW_MARGIN,
   dewMargin,
   faceInWeather,
@@ -167,6 +168,40 @@ describe('the distance from the dew point', () => {
         fc.double({ min: -10, max: 40, noNaN: true }),
         fc.double({ min: 0.1, max: 1.5, noNaN: true }),
         (surface, uncertainty) => order.indexOf(standing(surface + 0.5, uncertainty)) >= order.indexOf(standing(surface, uncertainty)),
+      ),
+    );
+  });
+});
+
+describe('the gate of a product', () => {
+  const limits = { least: at(4), most: at(37), dew_margin: DEW_MARGIN };
+  const span = (coldest: number, warmest: number, open = 0) => ({ coldest: at(coldest), cold_open: open, warmest: at(warmest), warm_open: open });
+  const gate = (coldest: number, warmest: number, dew: number, open = 0) => value(applicationGate(span(coldest, warmest, open), at(dew), limits));
+
+  it('takes the coldest side against cold and dew, the warmest against heat; a limit itself is allowed', () => {
+    expect(gate(20, 25, 10)).toEqual({ cold: 'kept', warm: 'kept', dew: 'clear', open: true });
+    expect(gate(12, 30, 10)).toMatchObject({ dew: 'too-near', open: false });
+    expect(gate(3, 20, -5)).toMatchObject({ cold: 'broken', warm: 'kept', open: false });
+    expect(gate(20, 38, 10)).toMatchObject({ cold: 'kept', warm: 'broken', open: false });
+    expect(gate(4, 37, -5).open).toBe(true);
+  });
+
+  it('says nothing for certain within what is open, and has no limit where a sheet gives none', () => {
+    expect(gate(5, 20, -5, 2)).toMatchObject({ cold: 'too-close', open: false });
+    expect(gate(20, 36, 5, 2)).toMatchObject({ warm: 'too-close', open: false });
+    expect(value(applicationGate(span(-20, 80), at(-30), { dew_margin: 3 })).open).toBe(true);
+    expect(refusal(applicationGate(span(-90, 20), at(-30), limits))).toBe('outside-validity surface');
+  });
+
+  it('never opens by more doubt', () => {
+    const t = fc.double({ min: -10, max: 45, noNaN: true });
+    fc.assert(
+      fc.property(
+        t,
+        t,
+        t,
+        fc.double({ min: 0, max: 5, noNaN: true }),
+        (a, b, dew, more) => !gate(Math.min(a, b), Math.max(a, b), dew, more + 1).open || gate(Math.min(a, b), Math.max(a, b), dew, more).open,
       ),
     );
   });
