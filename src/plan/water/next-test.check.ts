@@ -126,6 +126,15 @@ describe('the next water test', () => {
     expect(stepsFor(rig, find(WINDOW), 'hose', []).join(' ')).toMatch(/along the lower edge of window 2/);
   });
 
+  it('says of the roof what is recorded of it: may, may not, or nobody has said', () => {
+    const vent = find('roof.roof-vent-14');
+    const said = (roof_walkable: Rig['roof_walkable']): string => stepsFor({ ...rig, roof_walkable }, vent, 'hose', []).join(' ');
+    expect(said('no')).toMatch(/it is recorded that this roof is not to be walked on/);
+    expect(said('no')).not.toMatch(/nobody has said/);
+    expect(said('yes')).toMatch(/slippery even where it may be walked on/);
+    expect(said('unknown')).toMatch(/nobody has said that this roof may be walked on/);
+  });
+
   it('proposes nothing once a hose test let water in, another cause was found, or nothing is wet', () => {
     expect(proposed(evidence({ tests: [hosed(WINDOW, true)] }))).toBeUndefined();
     expect(proposed(evidence({ other_causes: [{ cause: 'condensation', answer: 'it-is-this', entry: 'o' }] }))).toBeUndefined();

@@ -33,15 +33,15 @@ const isAny = (station: Station, kinds: readonly string[]): boolean => kinds.som
 
 const high = (station: Station): boolean => station.reach === 'ladder' || station.reach === 'roof';
 
+/** What the record says of walking on the roof; `unknown` is nobody's word, `no` is somebody's. */
+const ROOF: Readonly<Record<Rig['roof_walkable'], string>> = {
+  yes: 'From a ladder where that is enough; a wet roof is slippery even where it may be walked on.',
+  no: 'From a ladder at the side, and stay off the roof: it is recorded that this roof is not to be walked on.',
+  unknown: 'From a ladder at the side: nobody has said that this roof may be walked on, and wet it is slippery.',
+};
+
 /** Before the hand reaches up: with the hose, and with tape and brush. */
-const reachUp = (rig: Rig, station: Station): readonly string[] =>
-  high(station)
-    ? [
-        rig.roof_walkable === 'yes'
-          ? 'From a ladder where that is enough; a wet roof is slippery even where it may be walked on.'
-          : 'From a ladder at the side: nobody has said that this roof may be walked on, and wet it is slippery.',
-      ]
-    : [];
+const reachUp = (rig: Rig, station: Station): readonly string[] => (high(station) ? [ROOF[rig.roof_walkable]] : []);
 
 /** An opening from its lower edge up; of a seam the stretch that may have wetted the place, from its lower end on. */
 const alongIt = (rig: Rig, station: Station): string =>
