@@ -135,6 +135,16 @@ describe('the next water test', () => {
     expect(said('unknown')).toMatch(/nobody has said that this roof may be walked on/);
   });
 
+  it('has mains and inverter off before the water is on, of an opening and of a seam', () => {
+    for (const id of [WINDOW, 'road.corner-moulding', 'roof.roof-vent-14']) {
+      const steps = stepsFor(rig, find(id), 'hose', []);
+      const off = steps.findIndex((s) => /shore power unplugged, generator and inverter off/.test(s));
+      expect(off, id).toBeGreaterThanOrEqual(0);
+      expect(off, id).toBeLessThan(steps.findIndex((s) => /^Plain flow/.test(s)));
+      if (steps.some((s) => /ladder/.test(s))) expect(off, id).toBeLessThan(steps.findIndex((s) => /ladder/.test(s)));
+    }
+  });
+
   it('proposes nothing once a hose test let water in, another cause was found, or nothing is wet', () => {
     expect(proposed(evidence({ tests: [hosed(WINDOW, true)] }))).toBeUndefined();
     expect(proposed(evidence({ other_causes: [{ cause: 'condensation', answer: 'it-is-this', entry: 'o' }] }))).toBeUndefined();

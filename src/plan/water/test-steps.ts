@@ -52,6 +52,7 @@ const alongIt = (rig: Rig, station: Station): string =>
 const hoseSteps = (rig: Rig, station: Station, keep_dry: readonly Station[]): readonly string[] => [
   'Meter the wet place inside first and record it: the hose wets the wall, and afterwards no reading tells the same.',
   'A helper inside, with lamp and meter at the wet place, trim or cupboard opened where that is easy; agree on a call for stop.',
+  'Before water is on: shore power unplugged, generator and inverter off, lamp and meter on their own batteries. Water finds sockets and wires in the wall, and a wet skin can be live.',
   ...reachUp(rig, station),
   keptDry(rig, keep_dry),
   `Plain flow from an open hose, no nozzle and no jet, ${alongIt(rig, station)}. A close jet invents leaks that no rain would make.`,
