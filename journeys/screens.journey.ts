@@ -179,11 +179,13 @@ describe('screens, with the sample rig', () => {
     await open(`rig/${rig}/water`);
     const test = await page.locator('a[href*="/water-test/"]').first().getAttribute('href');
     expect(test).toBeTruthy();
+    const map = await page.getByRole('link', { name: /^Map/ }).first().getAttribute('href');
+    const dries = await page.getByRole('link', { name: 'Does it dry?' }).first().getAttribute('href');
     await page.setViewportSize(DESK);
     await open(`rig/${rig}/plan`);
     const finding = await page.locator('a[href*="/finding/"]').first().getAttribute('href');
     await page.setViewportSize(PHONE);
-    const more = [test, job, job?.replace('/job/', '/care/'), correct, place, describe_, finding].map((a) => a?.replace('#/', '') ?? 'missing');
+    const more = [test, map, dries, job, job?.replace('/job/', '/care/'), correct, place, describe_, finding].map((a) => a?.replace('#/', '') ?? 'missing');
     const own = [
       'plan',
       'plan/shopping',
@@ -241,6 +243,39 @@ describe('screens, with the sample rig', () => {
     await hand.press(/^Stayed dry/);
     await until(page, 'what it showed', (s) => s.heading.startsWith('It stayed dry'));
     await lookHere('what a water test showed');
+    expect(reported()).toEqual([]);
+  });
+
+  it('the map of a wall, whole and closer, and a leak through time', async () => {
+    await open(`rig/${rig}/water`);
+    await page.getByRole('link', { name: /^Map/ }).first().click();
+    await page.getByRole('button', { name: 'Chance of being wet' }).waitFor();
+    await lookHere('the map of a wall');
+    await hand.press('Closer');
+    await lookHere('the map of a wall, closer');
+    const frame = page.getByRole('region', { name: /arrow keys move the map/ });
+    const scrolled = (): Promise<readonly [number, number]> => frame.evaluate((f) => [f.scrollLeft, f.scrollTop] as const);
+    const before = await scrolled();
+    await page.getByRole('button', { name: 'Up', exact: true }).click();
+    const up = await scrolled();
+    expect(up[1]).toBeLessThan(before[1]);
+    await frame.focus();
+    await page.keyboard.press('ArrowDown');
+    expect((await scrolled())[1]).toBeGreaterThan(up[1]);
+    // Only the figures of contours and the tenths of readings are smaller than what stands beside the map.
+    const least = await frame.evaluate((f) =>
+      Math.min(...[...f.querySelectorAll('text')].filter((t) => !/^\d$/.test(t.textContent ?? '')).map((t) => Number(t.getAttribute('font-size')) * (t.getScreenCTM()?.a ?? 0))),
+    );
+    expect(least).toBeGreaterThan(16);
+    await hand.press('How uncertain');
+    await lookHere('how uncertain a map is');
+    for (const words of ['All readings', 'What the map assumes']) await page.getByText(words, { exact: true }).click();
+    await lookHere('all readings of a map');
+    await hand.press('Does it dry?');
+    await page.getByRole('heading', { name: 'Places of this leak' }).waitFor();
+    await lookHere('a leak through time');
+    await page.locator('.choices.lines button').last().click();
+    await lookHere('another place through time');
     expect(reported()).toEqual([]);
   });
 

@@ -149,6 +149,24 @@ describe('a wall metered in the hand', () => {
     await keptNow(8);
   });
 
+  it('shows what was metered on a map, which says why it is none where too few were read', async () => {
+    await page.getByRole('link', { name: '8 read: map' }).click();
+    const map = await until(page, 'the map', (s) => s.primary === 'Meter this wall' && /a map needs 8/.test(s.text));
+    expect(map.heading).toBe('Curb wall, inside');
+    expect(map.text).toMatch(/Readings only: /);
+    expect(map.text).not.toContain('Chance of being wet');
+    expect(await page.locator('.map-frame text').allTextContents()).toEqual(expect.arrayContaining(['27', '29', '24', '25']));
+    await hand.press('Back to water');
+    await until(page, 'the leak', (s) => s.primary !== '' && /Does it dry\?/.test(s.text));
+    await hand.press('Does it dry?');
+    expect(await until(page, 'the trend', (s) => s.primary === 'Meter the same places')).toMatchObject({
+      heading: 'Too few readings',
+      text: expect.stringMatching(/Need \d more readings/),
+    });
+    await open(`meter/${WALL}`, /^Curb wall/);
+    expect(await readCount()).toBe(8);
+  });
+
   it('names no leak before other causes were looked into, each in one form', async () => {
     await open('water', /^Wet, cause not yet known$/);
     for (const cause of ['Condensation', 'Plumbing', 'Air conditioner', 'Weep holes']) {

@@ -48,6 +48,9 @@ const withinStretch = (view: MapView, part: DrawnPart): boolean => {
   return b.x1 > view.from + 0.01 && b.x0 < view.to - 0.01;
 };
 
+/** A ring with the letter of a way in; larger where type is as large as a hand needs it. [px] */
+const [RING_PX, HAND_RING_PX] = [19, 27] as const;
+
 /** Half the width of a cross. [px] */
 const ARM_PX = 5;
 
@@ -155,7 +158,7 @@ export const mapParts = (rig: Rig, panel: Panel, field: DrawnField, options: Map
     {
       at: (id, point) => (id === face.id && point[0] >= view.from - 1e-6 && point[0] <= view.to + 1e-6 ? onView(view, point) : undefined),
       px,
-      ring: 19 / px,
+      ring: (quiet ? HAND_RING_PX : RING_PX) / px,
       bounds: sheet,
       within: sheet,
     },

@@ -11,7 +11,7 @@ type Props = {
 };
 
 /** Close enough that readings six inches apart stand clear of each other. [CSS px to the metre] */
-const CLOSE_PX = 235;
+const CLOSE_PX = 260;
 /** Larger by less than this is not worth moving about. */
 const WORTH_IT = 1.15;
 /** A step leaves some of what was seen in view. [of the frame] */

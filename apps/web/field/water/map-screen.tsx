@@ -24,7 +24,11 @@ type Props = { readonly overview: Overview; readonly panel: Panel; readonly face
 const BARE: DrawnField = { of: 'reading', threshold: 0, parts: [], next_places: [] };
 /** The smallest type of the field, and the width of a key in it. [px] */
 const [TYPE_PX, KEY_PX] = [18, 350] as const;
+/** Names on a map are smaller than its readings: close by, they too are of the field's smallest type. [px] */
+const CLOSE_TYPE_PX = 19.6;
 
+/** On a narrower screen the whole stretch is too small to be read: it opens close by. */
+const NARROW = '(max-width: 359px)';
 /** Of the unlikely ways in the map shows the first only. */
 const MOST_WAYS = 4;
 
@@ -33,11 +37,14 @@ const MapScreen = ({ overview, panel, face, leak }: Props) => {
   const { rig, record } = overview;
   const settings = useSettings();
   const [layer, setLayer] = useState<MapLayer>('chance');
-  const [closer, setCloser] = useState(false);
+  const [closer, setCloser] = useState(() => window.matchMedia(NARROW).matches);
   const found = useMoistureField(rig.id, panel.id);
   const field: DrawnField = found ?? BARE;
   const options = useMemo<MapOptions>(() => ({ preferences: settings, layer, type_px: TYPE_PX, quiet: true, key_px: KEY_PX, ...(leak ? { leak } : {}) }), [settings, layer, leak]);
-  const make = useCallback((fit_px: number, zoom: number) => moistureMap(rig, panel, field, { ...options, fit_px, zoom }), [rig, panel, field, options]);
+  const make = useCallback(
+    (fit_px: number, zoom: number) => moistureMap(rig, panel, field, { ...options, fit_px, zoom, ...(zoom > 1 ? { type_px: CLOSE_TYPE_PX } : {}) }),
+    [rig, panel, field, options],
+  );
   const key = useMemo(() => moistureKey(rig, panel, field, { ...options, fit_px: KEY_PX }), [rig, panel, field, options]);
   const notes = useMemo(() => moistureNotes(rig, panel, field, { ...options, fit_px: KEY_PX }), [rig, panel, field, options]);
   const tapes = useMemo(() => tapesOf(rig, face, panel.side), [rig, face, panel.side]);
@@ -67,7 +74,7 @@ const MapScreen = ({ overview, panel, face, leak }: Props) => {
         </>
       }
     >
-      <div className="series-head">
+      <div className="series-head map-head">
         <div>
           <PageTitle id={`map ${panel.id}`} title={`Map: ${panel.words}`}>
             {wallName(face, panel.side)}
