@@ -115,16 +115,53 @@ const byDay = (closed: readonly Closed[]): ReadonlyMap<CivilDay, readonly Closed
   return days;
 };
 
-/** The plainest reasons of an hour: what follows from another is left out, and two are enough. */
+/** The plainest reasons of an hour: rain needs no other, what follows from another is left out, and two are enough. */
 const plainest = (gates: readonly Gate[]): readonly Gate[] => {
-  const follows: readonly Gate[] = gates.includes('rain') ? ['not-dry-before', 'rain-after', 'before-unknown', 'after-unknown'] : [];
+  if (gates.includes('rain')) return ['rain'];
   const surface = gates.some((g) => g === 'too-cold' || g === 'dew' || g === 'too-warm');
-  return gates.filter((g) => !follows.includes(g) && !(surface && g === 'too-close')).slice(0, 2);
+  return gates.filter((g) => !(surface && g === 'too-close')).slice(0, 2);
+};
+
+const smaller = <T extends number>(a: T | undefined, b: T | undefined): T | undefined => (a === undefined || (b !== undefined && b < a) ? b : a);
+const larger = <T extends number>(a: T | undefined, b: T | undefined): T | undefined => (a === undefined || (b !== undefined && b > a) ? b : a);
+
+/** Only what is there: a figure that neither has is left out. */
+const present = <T extends object>(figures: T): { [K in keyof T]?: Exclude<T[K], undefined> } =>
+  Object.fromEntries(Object.entries(figures).filter(([, v]) => v !== undefined)) as { [K in keyof T]?: Exclude<T[K], undefined> };
+
+const joined = (a: Closed, b: Closed): Closed => {
+  const damper = (b.margin ?? Number.POSITIVE_INFINITY) < (a.margin ?? Number.POSITIVE_INFINITY) ? b : a;
+  return {
+    ...a,
+    ends: b.ends,
+    lacks: [...new Set([...a.lacks, ...b.lacks])],
+    ...present({
+      coldest: smaller(a.coldest, b.coldest),
+      warmest: larger(a.warmest, b.warmest),
+      margin: damper.margin,
+      dew_point: damper.dew_point,
+      wind: larger(a.wind, b.wind),
+      gust: larger(a.gust, b.gust),
+      rain_chance: larger(a.rain_chance, b.rain_chance),
+    }),
+  };
+};
+
+/** Spans that follow each other and are told with the same reasons are told as one. */
+const together = (closed: readonly Closed[]): readonly Closed[] => {
+  const told: Closed[] = [];
+  for (const c of closed) {
+    const last = told.at(-1);
+    const same = last && !last.too_short && !c.too_short && last.ends === c.starts && plainest(last.gates).join() === plainest(c.gates).join();
+    if (last && same) told[told.length - 1] = joined(last, c);
+    else told.push(c);
+  }
+  return told;
 };
 
 const closedWords = (found: JobWindows, words: Words): readonly string[] =>
   [...byDay(found.closed)].map(([day, all]) => {
-    const spans = all.map(
+    const spans = together(all).map(
       (c) =>
         `${span(c.starts, c.ends, words)} ${
           c.too_short
@@ -191,6 +228,15 @@ export const windowsText = (windows: Windows, rig: Rig, told: WindowsTold, prefe
     if (found.need.product !== undefined) lines.push(wrap(`${found.need.product} ${found.need.sources.map(sources.of).join(' ')}`, 4));
     lines.push(...found.windows.map((w) => wrap(windowWords(w, found, words), 4)), ...(found.none ? [wrap(noneWords(found, words), 4)] : []), ...closedWords(found, words));
   });
+  if (windows.not_weighed.length > 0)
+    lines.push(
+      '',
+      wrap(
+        `${windows.not_weighed.length} other ${windows.not_weighed.length === 1 ? 'job is' : 'jobs are'} not weighed against the weather: inside, from the ground with nothing that must stick, or at no station.`,
+        0,
+      ),
+    );
+  lines.push('', wrap('Look before you climb: a wet or frosted roof is slippery, and a ladder is not for gusts. The product’s own sheet and the rig’s manual come first.', 0));
   lines.push('', 'What is taken', ...windows.assumes.map((a) => wrap(a, 2)), ...sourceLines(sources));
   return `${lines.join('\n')}\n`;
 };

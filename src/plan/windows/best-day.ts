@@ -1,14 +1,16 @@
 import { type CivilDay, type Instant, instant } from '../../units';
 import { HOUR_MS } from '../forecast/forecast-types';
 import type { Job } from '../plan-types';
-import { PREPARING } from './gates';
-import { type BestDay, GATES, type JobWindows, type Turn, type Window } from './windows-types';
+import { PREPARING, PREPARING_ON_THE_ROOF } from './gates';
+import { type BestDay, GATES, type Gate, type JobWindows, type Turn, type Window } from './windows-types';
 
 const MINUTE_MS = 60_000;
 /** Of the work on a bead, what goes before the bead itself: stripping, cleaning, priming. Ours. */
 const BEFORE_LAYING = 2 / 3;
 
-const PREPARING_BITS = PREPARING.reduce((bits, gate) => bits | (1 << GATES.indexOf(gate)), 0);
+const bitsOf = (gates: readonly Gate[]): number => gates.reduce((bits, gate) => bits | (1 << GATES.indexOf(gate)), 0);
+const PREPARES = bitsOf(PREPARING);
+const PREPARES_ON_THE_ROOF = bitsOf(PREPARING_ON_THE_ROOF);
 
 /** A job with its windows and with the bits of its hours. */
 export type Candidate = { readonly job: Job; readonly found: JobWindows; readonly bits: readonly number[] };
@@ -23,9 +25,10 @@ const turnIn = ({ job, found, bits }: Candidate, window: Window, free: number, {
   const laying = found.need.for === 'laying';
   const total = minutesOf(job) * MINUTE_MS;
   const prepares = laying ? Math.ceil((total * BEFORE_LAYING) / (5 * MINUTE_MS)) * 5 * MINUTE_MS : 0;
+  const shut = found.need.stands_on_it ? PREPARES_ON_THE_ROOF : PREPARES;
   const open = (at: number): boolean => {
     const b = bits[Math.floor((at - first) / HOUR_MS)];
-    return b !== undefined && !(b & PREPARING_BITS);
+    return b !== undefined && !(b & shut);
   };
   const fits = (from: number, to: number): boolean => {
     for (let at = from; at < to; at += HOUR_MS) if (!open(at)) return false;

@@ -73,5 +73,6 @@ export const JUDGES: Readonly<Record<Gate, (asked: Asked) => boolean>> = {
   departure: ({ scene, hour }) => scene.departs !== undefined && scene.need.cure_h > 0 && hour.at + HOUR_MS * (1 + scene.need.cure_h) > scene.departs,
 };
 
-/** What must hold while the old is stripped, cleaned and primed. */
-export const PREPARING: readonly Gate[] = ['past', 'dark', 'rain', 'wind'];
+/** What closes an hour for stripping, cleaning and priming; on the roof, dew as well. */
+export const PREPARING: readonly Gate[] = ['past', 'missing', 'dark', 'rain', 'wind'];
+export const PREPARING_ON_THE_ROOF: readonly Gate[] = [...PREPARING, 'dew'];

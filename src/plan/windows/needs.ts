@@ -3,6 +3,7 @@ import { COMMON_PRACTICE, memory, ours, type Source, type Station, seen } from '
 import { kelvin } from '../../units';
 import type { Job } from '../plan-types';
 import { wordOf } from '../sealant-choice';
+import { remedy } from '../trade';
 import type { Need } from './windows-types';
 
 /** Limits of a kind of product, as far as sheets that were read go. The person's own sheet comes first. [°C] */
@@ -21,6 +22,9 @@ const LAP: Limits = {
 };
 const HYBRID: Limits = { least_c: 5, most_c: 40, cures: true, source: memory('Silyl-ended hybrid sealants, 5 to 40 °C') };
 const TAPE: Limits = { least_c: 10, most_c: 30, cures: false, source: COMMON_PRACTICE };
+
+/** Where something is laid of which no sheet was read at all. */
+const GENERAL: Limits = { least_c: 5, cures: true, source: seen('Advice of a maker of glazing sealants for sealants in general: 5 °C and more') };
 
 const FAMILIES: Readonly<Record<string, Limits>> = {
   polyurethane: POLYURETHANE,
@@ -50,6 +54,15 @@ const LAYING = [
   ),
 ];
 
+/** Words of the trade table for what is laid outside and must stick; thread tape is wound, and glue goes into wood. */
+const STICKS = /seal(ant|er)\b|sealed rivets|butyl|(?<!thread )tape|primer|enamel|\bpaint|adhesive|epoxy|polyester|coating/i;
+
+/** Whether a remedy lays something, by its own materials and cautions. */
+export const lays = (id: string): boolean => {
+  const row = remedy(id);
+  return row !== undefined && (row.cautions.includes('cure') || STICKS.test(row.materials ?? ''));
+};
+
 const CLIMBS: ReadonlySet<Station['reach']> = new Set(['ladder', 'roof']);
 
 /** What a job asks of the weather; nothing where it asks nothing, is only watched, or belongs to a professional. */
@@ -61,7 +74,8 @@ export const needOf = (job: Job, station: Station | undefined, rig: Rig): Need |
   const climbs = CLIMBS.has(station.reach) || station.face === 'roof';
   const laid = job.materials.flatMap((m) => (FAMILIES[m.material] ? [{ words: wordOf(m.material) || m.words, limits: FAMILIES[m.material] as Limits }] : []));
   const coating = COATINGS[job.remedy ?? ''];
-  const limits = coating === undefined ? laid.map((l) => l.limits) : [LAP];
+  const known = coating === undefined ? laid.map((l) => l.limits) : [LAP];
+  const limits = known.length === 0 && lays(job.remedy) ? [GENERAL] : known;
   if (limits.length === 0)
     return climbs
       ? {
@@ -71,6 +85,7 @@ export const needOf = (job: Job, station: Station | undefined, rig: Rig): Need |
           cure_h: 0,
           climbs,
           dry_surface: onRoof,
+          stands_on_it: onRoof,
           sources: [ours('Nobody climbs in rain, in wind or in the dark, or stands on a wet roof')],
         }
       : undefined;
@@ -79,7 +94,7 @@ export const needOf = (job: Job, station: Station | undefined, rig: Rig): Need |
   const cures = limits.some((l) => l.cures);
   return {
     for: 'laying',
-    product: coating ?? [...new Set(laid.map((l) => l.words))].join(', '),
+    product: coating ?? (laid.length === 0 ? 'What is laid is not known here: read its sheet' : [...new Set(laid.map((l) => l.words))].join(', ')),
     least: kelvin(Math.max(...limits.map((l) => l.least_c)) + 273.15),
     ...(most.length === 0 ? {} : { most: kelvin(Math.min(...most) + 273.15) }),
     dry_before_h: two ? 24 : DRY_BEFORE_H,
@@ -87,6 +102,7 @@ export const needOf = (job: Job, station: Station | undefined, rig: Rig): Need |
     cure_h: cures ? CURE_H : 0,
     climbs,
     dry_surface: true,
+    stands_on_it: onRoof,
     sources: [...new Set(limits.map((l) => l.source)), ...LAYING],
   };
 };

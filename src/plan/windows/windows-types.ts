@@ -34,6 +34,7 @@ export type Need = {
   readonly climbs: boolean;
   /** The surface counts: something is laid on it, or somebody stands on it. */
   readonly dry_surface: boolean;
+  readonly stands_on_it: boolean;
   readonly sources: readonly Source[];
 };
 
@@ -133,8 +134,8 @@ export type Windows = {
   /** The last hour lies behind. */
   readonly over: boolean;
   readonly ends: Instant;
-  /** Jobs of one's own that ask nothing of the weather, or whose product's limits nobody here knows. */
-  readonly any_time: readonly string[];
+  /** Jobs of one's own that are not weighed: inside, from the ground with nothing that must stick, or at no station. */
+  readonly not_weighed: readonly string[];
   readonly assumes: readonly string[];
 };
 

@@ -5,7 +5,9 @@ import { type Instant, instant, metres, parseInstant, type Result, radians, shar
 import { readForecast } from '../forecast/read-forecast';
 import { asGridpoint, asTable, type Told } from '../forecast/trial-forecast';
 import type { Job } from '../plan-types';
+import { remedies } from '../trade';
 import { day, station, trialRig } from '../trial-logbook';
+import { lays } from './needs';
 import { midnightBefore, USUAL_CONDITIONS, weatherWindows } from './windows';
 import type { JobWindows, Windows, WindowsAsked } from './windows-types';
 
@@ -96,6 +98,8 @@ describe('a cold, wet week with one good mid-morning', () => {
       expect(t.starts).toBeGreaterThanOrEqual(turns[i - 1]?.ends ?? 0);
       const window = week.jobs.find((j) => j.job === t.job)?.windows.find((w) => w.starts <= t.lays && t.ends <= w.ends);
       expect(window, t.job).toBeDefined();
+      // Nobody stands on the roof before its dew has gone.
+      if (t.station?.startsWith('roof')) expect(t.starts).toBeGreaterThanOrEqual(at('2026-10-07T09:00:00-04:00'));
       expect((t.travel_from ?? 0) - t.ends).toBe(7 * 24 * 3_600_000);
     });
   });
@@ -267,6 +271,17 @@ describe('what holds whatever the weather', () => {
     );
     expect(gatesAt(jobAt(soaked, 'roof.vent'), '2026-10-07T13:30:00-04:00')).toContain('not-dry-before');
     expect(gatesAt(jobAt(soaked, 'curb.window'), '2026-10-07T13:30:00-04:00')).toEqual([]);
+  });
+
+  it('whatever must stick is put to the dew rule and to rain, also where no sheet of it was read', () => {
+    const cures = remedies.filter((r) => r.cautions.includes('cure'));
+    expect(cures.length).toBeGreaterThan(9);
+    for (const r of cures) expect(lays(r.id), r.id).toBe(true);
+    for (const id of ['filiform-stop', 'roof-metal-fix', 'lamp-fix', 'frp-crack']) expect(lays(id), id).toBe(true);
+    for (const id of ['roof-wash', 'drip-valve', 'tyre-set', 'weep-clear']) expect(lays(id), id).toBe(false);
+    const paint = ask(WEEK, {}, [{ ...job('under.pipe', ''), remedy: 'filiform-stop', materials: [] }]).jobs[0];
+    expect(paint?.need).toMatchObject({ for: 'laying', rain_free_h: 24, dry_surface: true });
+    expect(paint?.closed.some((c) => c.gates.includes('rain-after'))).toBe(true);
   });
 
   it('work in wind on a ladder or a roof is closed, work from the ground is not', () => {

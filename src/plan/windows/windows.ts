@@ -35,6 +35,7 @@ const assumptions = ({ parked, colour, conditions }: WindowsAsked): readonly str
   ...(parked.cover === 'roofed' || parked.cover === 'covered' ? ['Under a roof or a cover the sun may reach a face or may not; rain counts as in the open.'] : []),
   ...(conditions.rain_amount === undefined ? ['The amount of rain is not asked for: the chance alone decides.'] : []),
   'An hour counts as open only where what is unsure in the surface’s temperature leaves no doubt. A thermometer on the surface says more.',
+  'What was wet with dew or rain is wiped dry before anything is laid on it.',
   'The chance that a window fails is that of rain alone, as the forecast tells it.',
 ];
 
@@ -92,7 +93,7 @@ export const weatherWindows = (rig: Rig, asked: WindowsAsked, site: Site): Resul
       dew_margin: need.for === 'laying' ? conditions.dew_margin : 0,
     };
     const scene: Scene = { need, limits, hours, faces, light: sky.value.light, rain, conditions, parked, now, departs };
-    const key = [lie, need.for, need.least, need.most, need.dry_before_h, need.rain_free_h, need.cure_h, need.climbs, need.dry_surface].join(' ');
+    const key = [lie, need.for, need.least, need.most, need.dry_before_h, need.rain_free_h, need.cure_h, need.climbs, need.dry_surface, need.stands_on_it].join(' ');
     const bits = shut.get(key) ?? shutIn(scene);
     shut.set(key, bits);
     const least = hoursFor(job);
@@ -112,7 +113,7 @@ export const weatherWindows = (rig: Rig, asked: WindowsAsked, site: Site): Resul
     hours_lacking: hours.filter((h) => h.at >= now && lacking(everything, h).length > 0).length,
     over: ends <= now,
     ends,
-    any_time: asked.jobs.filter((j) => j.who === 'yourself' && j.remedy !== undefined && !planned.some((p) => p.job === j)).map((j) => j.id),
+    not_weighed: asked.jobs.filter((j) => j.who === 'yourself' && j.remedy !== undefined && !planned.some((p) => p.job === j)).map((j) => j.id),
     assumes: assumptions(asked),
   });
 };
