@@ -2,7 +2,7 @@ import { accept, outsideLimits, parseInstant, quantities, type Refusal, type Res
 import { type Forecast, HOUR_MS } from './forecast-types';
 import { fewRefusals, forecastOf } from './hours';
 import { readInterval } from './interval';
-import { DAMP, LAYERS, type Layer, NEEDED } from './layers';
+import { DAMP, LAYERS, type Layer, needed } from './layers';
 
 /** The unit codes of the World Meteorological Organization that such answers use, and ours. */
 const UNITS: Readonly<Record<string, string>> = { degC: 'c', degF: 'f', K: 'k', percent: 'percent', 'km_h-1': 'kmh', 'm_s-1': 'ms', mm: 'mm', m: 'm' };
@@ -94,13 +94,17 @@ export const readGridpoint = (text: string): Result<Forecast> => {
   const properties = isRecord(given) ? given['properties'] : undefined;
   if (!isRecord(given) || !isRecord(properties)) return refuse(said('properties', SHAPE, shown(given), 'This JSON is no gridpoint forecast: it has no properties.'));
   const has = (layer: Layer): boolean => properties[layer.grid] !== undefined;
-  const lacking = NEEDED.filter((l) => !has(l)).map((l) => l.grid);
+  const lacking = needed()
+    .filter((l) => !has(l))
+    .map((l) => l.grid);
   if (!LAYERS.some((l) => DAMP.includes(l.id) && has(l))) lacking.push('dewpoint or relativeHumidity');
   if (lacking.length > 0)
     return refuse(
       said(
         'properties',
-        `the layers ${NEEDED.map((l) => l.grid).join(', ')}, dewpoint or relativeHumidity`,
+        `the layers ${needed()
+          .map((l) => l.grid)
+          .join(', ')}, dewpoint or relativeHumidity`,
         `none of ${lacking.join(', ')}`,
         `The answer lacks ${lacking.join(' and ')}.`,
         'layer-missing',

@@ -1,14 +1,15 @@
 import { accept, parseInstant, type Refusal, type Result, readQuantity, refuse } from '../../units';
 import { type Forecast, HOUR_MS } from './forecast-types';
 import { fewRefusals, forecastOf } from './hours';
-import { DAMP, LAYERS, type Layer, type LayerId, NEEDED } from './layers';
+import { DAMP, LAYERS, type Layer, type LayerId, needed } from './layers';
 
 type Column = { readonly layer: Layer; readonly name: string; readonly unit: string; readonly at: number };
 
 const nameOf = (layer: Layer): string => layer.units.map((u) => `${layer.column}_${u}`).join(' or ');
-const EXPECTED = `time, ${NEEDED.map(nameOf).join(', ')}, and ${LAYERS.filter((l) => DAMP.includes(l.id))
-  .map(nameOf)
-  .join(' or ')}`;
+const expectedNames = (): string =>
+  `time, ${needed().map(nameOf).join(', ')}, and ${LAYERS.filter((l) => DAMP.includes(l.id))
+    .map(nameOf)
+    .join(' or ')}`;
 
 const said = (line: number, path: string, code: string, expected: string, received: string, sentence: string): Refusal => ({
   code,
@@ -33,14 +34,16 @@ const columnsOf = (names: readonly string[], header: string): Result<readonly Co
   const has = (id: LayerId): boolean => columns.some((c) => c.layer.id === id);
   const missing = [
     ...(names.includes('time') ? [] : ['time']),
-    ...NEEDED.filter((l) => !has(l.id)).map(nameOf),
+    ...needed()
+      .filter((l) => !has(l.id))
+      .map(nameOf),
     ...(DAMP.some(has) ? [] : ['dew_point_c or relative_humidity_percent']),
   ];
   const received = header.trim() === '' ? 'nothing' : `“${header.trim().slice(0, 120)}”`;
   if (missing.length > 0)
-    return refuse(said(1, 'header', 'column-missing', EXPECTED, received, `the first line names the columns with their units; it lacks ${missing.join(' and ')}.`));
+    return refuse(said(1, 'header', 'column-missing', expectedNames(), received, `the first line names the columns with their units; it lacks ${missing.join(' and ')}.`));
   const twice = columns.find((c, i) => columns.findIndex((o) => o.layer === c.layer) !== i) ?? columns.find((c) => names.lastIndexOf(c.name) !== c.at);
-  if (twice) return refuse(said(1, 'header', 'given-twice', EXPECTED, received, `${twice.layer.words} stands here twice. Keep one of the columns.`));
+  if (twice) return refuse(said(1, 'header', 'given-twice', expectedNames(), received, `${twice.layer.words} stands here twice. Keep one of the columns.`));
   return accept(columns);
 };
 
@@ -88,5 +91,5 @@ export const readHourlyForecast = (text: string): Result<Forecast> => {
       else refusals.push(...read.refusals.map((r) => said(n, name, r.code, r.expected, r.received, r.sentence)));
     }
   });
-  return refusals.length > 0 ? fewRefusals(refusals, EXPECTED) : forecastOf({ source: 'Table of hours' }, values);
+  return refusals.length > 0 ? fewRefusals(refusals, expectedNames()) : forecastOf({ source: 'Table of hours' }, values);
 };

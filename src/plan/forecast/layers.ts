@@ -1,4 +1,4 @@
-import { type Limits, type QuantityId, toSi } from '../../units';
+import type { Limits, QuantityId } from '../../units';
 import type { ForecastHour } from './forecast-types';
 
 export type LayerId = Exclude<keyof ForecastHour, 'at'> | 'humidity';
@@ -22,11 +22,12 @@ export type Layer = {
   readonly optional?: true;
 };
 
-const span = (quantity: QuantityId, unit: string, least: number, most: number): Limits => ({ least: toSi(least, quantity, unit), most: toSi(most, quantity, unit) });
-
-const temperature = span('temperature', 'c', -60, 60);
-const wind = span('speed', 'ms', 0, 120);
-const percent = span('share', 'percent', 0, 100);
+/** −60 to 60 °C. */
+const temperature: Limits = { least: 213.15, most: 333.15 };
+const wind: Limits = { least: 0, most: 120 };
+const percent: Limits = { least: 0, most: 1 };
+/** A metre of water in one interval. */
+const rain: Limits = { least: 0, most: 1 };
 
 export const LAYERS: readonly Layer[] = [
   { id: 'air', words: 'air temperature', quantity: 'temperature', units: ['c', 'f'], limits: temperature, column: 'air_temperature', grid: 'temperature' },
@@ -41,7 +42,7 @@ export const LAYERS: readonly Layer[] = [
     words: 'amount of rain',
     quantity: 'small-length',
     units: ['mm', 'in'],
-    limits: span('small-length', 'mm', 0, 1000),
+    limits: rain,
     column: 'rain',
     grid: 'quantitativePrecipitation',
     total: true,
@@ -52,4 +53,4 @@ export const LAYERS: readonly Layer[] = [
 export const DAMP: readonly LayerId[] = ['dew_point', 'humidity'];
 
 /** What a file must hold beside: all that is neither optional nor one of two. */
-export const NEEDED: readonly Layer[] = LAYERS.filter((l) => !l.optional && !DAMP.includes(l.id));
+export const needed = (): readonly Layer[] => LAYERS.filter((l) => !l.optional && !DAMP.includes(l.id));
