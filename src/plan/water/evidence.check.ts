@@ -39,6 +39,9 @@ describe('what speaks for or against a way in', () => {
   it('knows that it was driven in rain only where somebody recorded it', () => {
     expect(gathered([{ on: '2026-03-10', kind: 'rain-fell', body: { while: 'driving' } }]).driven_in_rain).toBe(true);
     expect(gathered([{ on: '2026-06-10', kind: 'rain-fell', body: { while: 'driving' } }]).driven_in_rain).toBeUndefined();
+    // As stays: up to 365 days before, which is the same day a year earlier.
+    expect(gathered([{ on: '2025-05-01', kind: 'rain-fell', body: { while: 'driving' } }]).driven_in_rain).toBe(true);
+    expect(gathered([{ on: '2025-04-30', kind: 'rain-fell', body: { while: 'driving' } }]).driven_in_rain).toBeUndefined();
   });
 
   it('takes the latest grade and sealing before the water showed, and grades up to the repair', () => {
@@ -62,6 +65,13 @@ describe('what speaks for or against a way in', () => {
     expect(gathered([hosed('2026-04-10', 'came-in')]).tests).toHaveLength(1);
     expect(gathered([hosed('2026-04-10', 'came-in'), resealed('2026-04-12')]).tests).toEqual([]);
     expect(gathered([hosed('2026-09-10', 'stayed-dry')], '2026-08-01').tests).toEqual([]);
+  });
+
+  it('hears clues of this water, not of one long before it: up to 90 days before it showed', () => {
+    const clue = (on: string): Said => ({ on, kind: 'leak-clue', body: { when: ['pump-on'] } });
+    expect(gathered([clue('2026-01-30')]).clues).toEqual([]);
+    expect(gathered([clue('2026-01-31')]).clues).toHaveLength(1);
+    expect(gathered([clue('2026-07-01')]).clues).toHaveLength(1);
   });
 
   it('hears clues and other causes of the whole rig and near the wet place, not those of elsewhere', () => {

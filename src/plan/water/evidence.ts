@@ -35,9 +35,9 @@ export type LeakEvidence = {
 
 /** Clues and causes noted within arm's reach of a wet place belong to it; ours. [m] */
 const NEAR_M = 1.5;
-/** Tests and looks up to so long before the water was first recorded still count: people look first and write later; ours. [d] */
-const LOOKED_BEFORE_D = 90;
-/** Stays up to so long before the water showed may have brought it; ours. [d] */
+/** Clues, tests and looks up to so long before the water was first recorded still count: people look first and write later; ours. [d] */
+export const LOOKED_BEFORE_D = 90;
+/** Stays, and rain on the road, up to so long before the water showed may have brought it; ours. [d] */
 const STAY_BEFORE_D = 365;
 /** More tilts than this say no more; the latest are kept. */
 const MOST_TILTS = 3;
@@ -147,11 +147,11 @@ const testsOf = (record: WaterRecord, since: CivilDay, on: CivilDay): readonly T
   });
 };
 
-/** Driven in rain before the water showed, where somebody recorded it. */
+/** Driven in rain in the year before the water showed, where somebody recorded it. */
 const drivenInRain = (record: WaterRecord, since: CivilDay): boolean | undefined => {
   const whiles = record
     .of('rain-fell')
-    .filter((r) => r.day <= since)
+    .filter((r) => r.day <= since && daysOf(r).to >= since - STAY_BEFORE_D)
     .map((r) => (r.body as BodyOf<(typeof rainFell)['fields']>).while);
   return whiles.some((w) => w === 'driving' || w === 'both') ? true : undefined;
 };
@@ -167,7 +167,7 @@ const drivenInRain = (record: WaterRecord, since: CivilDay): boolean | undefined
  * @param since   when the water showed, or showed again
  */
 export const leakEvidence = (rig: Rig, record: WaterRecord, on: CivilDay, wet: readonly WaterSpot[], dry: readonly WaterSpot[], since: CivilDay): LeakEvidence => {
-  const clues = record.of('leak-clue').filter((s) => s.day <= on && near(rig, s.place, wet));
+  const clues = record.of('leak-clue').filter((s) => s.day <= on && s.day >= since - LOOKED_BEFORE_D && near(rig, s.place, wet));
   const causes = record.of('other-cause').filter((s) => s.day <= on && s.day >= since - LOOKED_BEFORE_D && near(rig, s.place, wet));
   const driven = drivenInRain(record, since);
   return {

@@ -11,6 +11,7 @@ import { REPAIRS } from '../rules/repairs';
 import { suspectsAt } from '../suspects';
 import type { Wet } from './clusters';
 import { dueAfter } from './due';
+import { LOOKED_BEFORE_D } from './evidence';
 import { explainedBy, otherCauses } from './other-causes';
 import { type Course, dryAt, type Stop, stopOf, wasDry } from './proof';
 import type { Ranking } from './ranking';
@@ -49,9 +50,6 @@ export type Known = {
   /** When the next full round is due. */
   readonly round: CivilDay | undefined;
 };
-
-/** What was found to be the cause longer than this before water showed was the cause of something else: people look first and write later (ours). [d] */
-const BEFORE_IT_SHOWED_D = 90;
 
 const stationIn = (s: Standing): StationId | undefined => ('station' in s.place ? s.place.station : undefined);
 
@@ -211,8 +209,10 @@ export const leakOf = (
   const signs = wet.shown.flatMap((s) => spots.get(s.id) ?? []);
   const dryState = dryStateOf(courses, dryBy, mine);
   const weighed = courses.flatMap((c) => c.weighed.map((w) => w.weighed));
-  const answers = record.of('other-cause').filter((s) => s.day >= first.day - BEFORE_IT_SHOWED_D);
-  const causes = otherCauses(rig, [...wet.metered, ...wet.shown], first.entry.id, weighed, answers, record.of('leak-clue'));
+  const answers = record.of('other-cause').filter((s) => s.day >= first.day - LOOKED_BEFORE_D);
+  // What was noticed of water that was mended since says nothing of what came in again.
+  const noticed = record.of('leak-clue').filter((s) => s.day >= (back ?? first).day - LOOKED_BEFORE_D);
+  const causes = otherCauses(rig, [...wet.metered, ...wet.shown], first.entry.id, weighed, answers, noticed);
   const explained = explainedBy(causes);
   const early: readonly Because[] =
     before && repairs.length === 0

@@ -173,4 +173,11 @@ describe('another cause', () => {
     const w = water(...FOUR, read(1, 24), { on: '2026-05-03T12:00:00Z', kind: 'leak-clue', body: { when: ['pump-on'] } });
     expect(w.leaks[0]?.other_causes.find((c) => c.cause === 'plumbing')?.because.text).toContain('points at the plumbing');
   });
+
+  it('is not asked for by what was noticed long before this water: 90 days', () => {
+    const plumbing = (on: string) =>
+      water(...FOUR, read(1, 24), { on, kind: 'leak-clue', body: { when: ['pump-on'] } }).leaks[0]?.other_causes.find((c) => c.cause === 'plumbing')?.because.text;
+    expect(plumbing('2026-02-01T12:00:00Z')).toMatch(/Nobody has written down/);
+    expect(plumbing('2026-02-03T12:00:00Z')).toContain('points at the plumbing');
+  });
 });
