@@ -12,7 +12,7 @@ import { suspectsAt } from '../suspects';
 import type { Wet } from './clusters';
 import { dueAfter } from './due';
 import { LOOKED_BEFORE_D } from './evidence';
-import { explainedBy, otherCauses } from './other-causes';
+import { explainedBy, lookFirst, otherCauses } from './other-causes';
 import { type Course, dryAt, type Stop, stopOf, wasDry } from './proof';
 import type { Ranking } from './ranking';
 import { nameOf } from './ranking-words';
@@ -132,6 +132,8 @@ const courseLines = (spots: readonly Spot[]): readonly Because[] =>
     ];
   });
 
+const apartOf = (apart: string | undefined): Pick<Leak, 'apart'> => (apart === undefined ? {} : { apart });
+
 const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 
 /**
@@ -214,6 +216,7 @@ export const leakOf = (
   const noticed = record.of('leak-clue').filter((s) => s.day >= (back ?? first).day - LOOKED_BEFORE_D);
   const causes = otherCauses(rig, [...wet.metered, ...wet.shown], first.entry.id, weighed, answers, noticed);
   const explained = explainedBy(causes);
+  const look = explained || way !== undefined || stop.state === 'stopped' ? undefined : lookFirst(causes);
   const early: readonly Because[] =
     before && repairs.length === 0
       ? [
@@ -237,9 +240,15 @@ export const leakOf = (
     unknown_source: explained ? 0 : ranking.unknown_source,
     ...(ranking.assumes === undefined || explained ? {} : { assumes: ranking.assumes }),
     clues: ranking.clues,
-    sentence: explained ? explained.because.text : way !== undefined && found ? cameInWords(rig, way, found, repairs.at(-1)) : ranking.sentence,
-    ...(ranking.apart === undefined || explained ? {} : { apart: ranking.apart }),
-    ...(ranking.next_test === undefined || explained || way !== undefined ? {} : { next_test: ranking.next_test }),
+    sentence: explained
+      ? explained.because.text
+      : way !== undefined && found
+        ? cameInWords(rig, way, found, repairs.at(-1))
+        : look
+          ? `${ranking.sentence} ${look.sentence}`
+          : ranking.sentence,
+    ...apartOf(explained ? undefined : (look?.apart ?? ranking.apart)),
+    ...(ranking.next_test === undefined || explained || look || way !== undefined ? {} : { next_test: ranking.next_test }),
     ...(way === undefined ? {} : { confirmed: way }),
     repairs: repairs.map((s) => s.entry.id),
     stop: { state: stop.state, because: [...stop.because, ...early], ...(stop.closed === undefined ? {} : { closed: stop.closed }) },

@@ -72,6 +72,7 @@ export const otherCauses = (
       return {
         cause,
         state: 'not-looked-at',
+        noticed: true,
         because: { text: `What was noticed on ${showDay(hint.day)} points at ${WORD[cause]}: look there first.`, entries: [hint.entry.id], source: RULED_OUT_FIRST },
         how,
       };
@@ -87,6 +88,20 @@ const sweatLine = (weighed: readonly Weighed[]): Weighed['sweat'] => {
   const wet = beside.findLast(({ w }) => w.state === 'wet' || w.state === 'damp');
   if (wet) return wet.sweat;
   return weighed.every((w) => w.state === 'condensation') ? beside.at(-1)?.sweat : undefined;
+};
+
+/**
+ * What has to be looked into before an opening is tested, in words: a hose on sound seals finds nothing where it is a pipe that leaks.
+ *
+ * @returns  undefined where no clue points at anything but rain, or all of it was looked into
+ */
+export const lookFirst = (causes: readonly OtherCause[]): { readonly sentence: string; readonly apart: string } | undefined => {
+  const first = causes.filter((c) => c.noticed === true && c.state === 'not-looked-at');
+  if (first.length === 0) return undefined;
+  return {
+    sentence: `What was noticed points at ${first.map((c) => WORD[c.cause]).join(' and at ')} first: no opening is tested before that was looked into.`,
+    apart: first.map((c) => c.how).join(' '),
+  };
 };
 
 /** The cause that was found to explain it, if one was. */

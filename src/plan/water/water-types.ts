@@ -137,6 +137,8 @@ export type Panel = {
 export type OtherCause = {
   readonly cause: 'condensation' | 'plumbing' | 'air-conditioner' | 'weep-holes';
   readonly state: 'ruled-out' | 'not-looked-at' | 'it-is-this';
+  /** Not looked into, though what was noticed points at it: that comes before any water test. */
+  readonly noticed?: true;
   readonly because: Because;
   readonly how: string;
 };

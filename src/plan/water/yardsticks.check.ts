@@ -2,7 +2,7 @@
 // the wood handbook's table 4-2 (FPL-GTR-190: 70 °F and 85 %: 17.9 %, 70 °F and 40 %: 7.7 %), read to its rounding and to the degree between 70 °F and
 // 20 °C; dew points against ASHRAE's (18 °C, 70 %: 12.4 °C). The steps of 3 and 6 spreads and of 2 points are ours, tried on both sides.
 import { describe, expect, it } from 'vitest';
-import type { Rig } from '../../rig';
+import { blankRig, layoutFrom, type Rig } from '../../rig';
 import { day, type Said, stateOf, station, trialRig, typed } from '../trial-logbook';
 import { waterOf } from './water';
 import type { Spot, Water } from './water-types';
@@ -10,6 +10,11 @@ import type { Spot, Water } from './water-types';
 const percent = (n: number) => typed(n, 'moisture-content', 'percent');
 const celsius = (n: number) => typed(n, 'temperature', 'c');
 const rig: Rig = trialRig([station('curb.window', 'window')]);
+
+/** A rig with openings and seams of its kind, so that there is something to test. */
+const layout = layoutFrom({ name: 'Trial', kind: 'travel-trailer', skin: 'fibreglass', construction: 'bonded', roof: 'epdm' });
+if (!layout.ok) throw new Error('no layout');
+const whole: Rig = { ...blankRig('trial'), name: 'Trial', construction: 'bonded', ...layout.value };
 
 const at = (x: number, y = 1) => ({ at: 'point', face: 'curb', side: 'inside', point_m: [x, y] }) as const;
 const read = (x: number, n: number, more: Record<string, unknown> = {}, on = '2026-05-03T10:00:00Z'): Said => ({
@@ -172,6 +177,32 @@ describe('another cause', () => {
   it('is asked for when what was noticed points at it', () => {
     const w = water(...FOUR, read(1, 24), { on: '2026-05-03T12:00:00Z', kind: 'leak-clue', body: { when: ['pump-on'] } });
     expect(w.leaks[0]?.other_causes.find((c) => c.cause === 'plumbing')?.because.text).toContain('points at the plumbing');
+  });
+
+  it('that a clue points at comes before any water test, until it was looked into', () => {
+    const window = whole.stations.find((s) => s.looks === 'window' && s.face === 'road');
+    const { x_m, y_m } = window?.shape.form === 'rect' ? window.shape : { x_m: 1, y_m: 1 };
+    const below: Said = { ...read(1, 27), at: { at: 'point', face: 'road', side: 'inside', point_m: [x_m + 0.2, y_m - 0.2] } };
+    const clue = (...when: readonly string[]): Said => ({ on: '2026-05-03T12:00:00Z', kind: 'leak-clue', body: { when } });
+    const leak = (...said: readonly Said[]) => waterOf(whole, stateOf(whole, [below, ...said]), day('2026-05-04')).leaks[0];
+    expect(leak()?.next_test).toBeDefined();
+    expect(leak(clue('only-parked-rain'))?.next_test).toBeDefined();
+    for (const [when, which, words, how] of [
+      ['pump-on', 'plumbing', /points at the plumbing first: no opening is tested/, /every tap shut/],
+      ['dry-weather', 'plumbing', /points at the plumbing first/, /every tap shut/],
+      ['air-conditioner-on', 'air-conditioner', /points at the air conditioner first/, /in dry weather/],
+    ] as const) {
+      const held = leak(clue(when));
+      expect(held?.next_test, when).toBeUndefined();
+      expect(held?.sentence).toMatch(words);
+      expect(held?.apart).toMatch(how);
+      const other = which === 'plumbing' ? 'air-conditioner' : 'plumbing';
+      expect(leak(clue(when), cause('ruled-out', other))?.next_test, when).toBeUndefined();
+      const looked = leak(clue(when), cause('ruled-out', which));
+      expect(looked?.next_test, when).toBeDefined();
+      expect(looked?.sentence).not.toMatch(/points at/);
+    }
+    expect(leak(clue('pump-on', 'air-conditioner-on'), cause('ruled-out'))?.sentence).toMatch(/points at the air conditioner first/);
   });
 
   it('is not asked for by what was noticed long before this water: 90 days', () => {
