@@ -5,6 +5,7 @@ import { DELAMINATION, MOISTURE_BANDS, PRACTICE } from '../rules/sources';
 import { distanceTo } from './load-points';
 import type { Core, Source } from './loose-skin-types';
 import { showOn } from './scales';
+import { FROZEN } from './sources';
 import type { Metered } from './spots';
 import type { Leak } from './water-types';
 import type { Weighed } from './yardsticks';
@@ -55,7 +56,7 @@ export const coreAt = (places: readonly Metered[], face: FaceId, outline: readon
   const wet = fresh.filter(
     (w) => w.state === 'wet' || w.state === 'damp' || w.reading.no_number === 'surface-wet' || (w.reading.scale === 'pin' && (w.reading.value ?? 0) >= WET_FROM),
   );
-  const because = (text: string, of: readonly Weighed[], source = DELAMINATION): Because => ({ text, entries: of.map((w) => w.reading.entry), source });
+  const because = (text: string, of: readonly Weighed[], source: Because['source'] = DELAMINATION): Because => ({ text, entries: of.map((w) => w.reading.entry), source });
   if (highest && value >= THROUGH_FROM)
     return {
       state: 'wet-through',
@@ -69,6 +70,17 @@ export const coreAt = (places: readonly Metered[], face: FaceId, outline: readon
       because: because(
         `${wet.length === 1 ? 'A reading' : `${wet.length} readings`} in or beside it ${wet.length === 1 ? 'is' : 'are'} wet, the latest on ${showDay(Math.max(...wet.map((w) => w.reading.day)) as CivilDay)}: nothing is glued to a wet core, it would seal the water in.`,
         wet,
+      ),
+    };
+  const frozen = fresh.filter((w) => w.reading.no_number === 'frozen');
+  if (frozen.length > 0)
+    return {
+      state: 'doubtful',
+      readings: fresh.length,
+      because: because(
+        `${frozen.length === 1 ? 'A place' : `${frozen.length} places`} in or beside it ${frozen.length === 1 ? 'was' : 'were'} frozen when last read, and a meter does not take ice for water: read again thawed before the core counts as dry.`,
+        frozen,
+        FROZEN,
       ),
     };
   const dry = pins.filter((w) => (w.reading.value ?? 1) < DRY_BELOW);

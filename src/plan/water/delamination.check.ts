@@ -136,6 +136,16 @@ describe('what comes next', () => {
   it('at 15 to 16 % it does not count as dry', () => {
     expect(word([bubble('2026-06-20', PATCH), ...dryCore('2026-06-20'), pin('2026-06-20', 6.55, 1.15, 15.4)])).toMatch(/^(meter|dry)-first$/);
   });
+  it('a place that was frozen leaves the core in doubt, however many beside it are dry, until it is read thawed', () => {
+    const ice: Said = { ...pin('2026-06-20', 6.55, 1.15, 9), body: { ...pin('2026-06-20', 6.55, 1.15, 9).body, surface: 'frozen' } };
+    const d = one([bubble('2026-06-20', PATCH), ...dryCore('2026-06-20'), ice]);
+    expect(d.core).toMatchObject({ state: 'doubtful', because: { entries: [expect.any(String)] } });
+    expect(d.core.because.text).toBe(
+      'A place in or beside it was frozen when last read, and a meter does not take ice for water: read again thawed before the core counts as dry.',
+    );
+    expect(d.advice.word).toBe('meter-first');
+    expect(one([bubble('2026-06-20', PATCH), ...dryCore('2026-06-20'), ice, pin('2026-06-25', 6.55, 1.15, 10)]).core.state).toBe('dry');
+  });
   it('soft goes to the trade, whatever the meter says', () => {
     expect(word([bubble('2026-06-20', PATCH, { signs: ['bubble', 'soft'] }), ...dryCore('2026-06-20')])).toBe('replace');
   });
