@@ -14,6 +14,8 @@ import type { Candidate, WaterTest } from './water-types';
 /** A lower suspect likelier than this, and than a tenth of the one above, is tested first; one less likely is as rare as the test's own errors. Ours. [1] */
 const NEGLIGIBLE = 0.05;
 const NEGLIGIBLE_SHARE = 0.1;
+/** Less likely than this, an opening is not worth an afternoon, however it stands among the others; ours. [1] */
+const LEAST_CHANCE = 0.05;
 /** A test expected to tell less than this is not worth an afternoon; ours. [bit] */
 const LEAST_BITS = 0.02;
 const ORDER: Source = ours(
@@ -103,6 +105,10 @@ const becauseOf = (rig: Rig, first: Suspect, { how, chain }: Proposal): readonly
   ];
 };
 
+/** No opening or seam on the list is likely enough for a hose: what wets the place is then looked for elsewhere. */
+export const noneWorthTesting = ({ candidates, confirmed }: Pick<EntryRanking, 'candidates' | 'confirmed'>): boolean =>
+  confirmed === undefined && candidates.every((c) => c.probability < LEAST_CHANCE);
+
 const namesIn = (p: Proposal): string => p.chain.map((s) => s.station.id).join(' ');
 
 /**
@@ -111,7 +117,7 @@ const namesIn = (p: Proposal): string => p.chain.map((s) => s.station.id).join('
  *
  * @param ranking  of the same evidence
  * @returns        the test with its steps and cautions; undefined when a hose test made water come in, when there is
- *                 nothing to test, or when no test is expected to tell anything worth the work
+ *                 nothing to test, when nothing listed is as likely as 5 % (ours), or when no test is expected to tell anything worth the work
  * @assumes        for the choice of the test there is one way in; minutes and errors of the tests are ours; one visit tests one opening
  * @source         worksheet `water-test-information`; order of a hose test: practice of building leak tests
  */
@@ -124,6 +130,7 @@ export const nextTest = (evidence: LeakEvidence, ranking: EntryRanking): WaterTe
   });
   const rate = (p: Proposal): number => p.bits / p.minutes;
   const [best] = suspects
+    .filter(({ candidate }) => candidate.probability >= LEAST_CHANCE)
     .flatMap((s) => [...hose(evidence, s, suspects), ...soap(evidence, s)])
     .filter((p) => p.bits >= LEAST_BITS)
     .toSorted((a, b) => rate(b) - rate(a) || a.how.localeCompare(b.how, 'en') || (namesIn(a) < namesIn(b) ? -1 : 1));

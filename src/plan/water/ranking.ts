@@ -4,7 +4,7 @@ import type { CivilDay } from '../../units';
 import { type Wet, waterSpot } from './clusters';
 import { rankEntryPoints } from './entry-points';
 import { leakEvidence } from './evidence';
-import { nextTest } from './next-test';
+import { nextTest, noneWorthTesting } from './next-test';
 import type { WaterRecord } from './record';
 import { apart } from './spots';
 import type { Leak, Spot } from './water-types';
@@ -30,6 +30,15 @@ const nearest = (wet: readonly WaterSpot[], dry: readonly Spot[]): readonly Wate
 
 const OFF_FACE = 'What is wet lies outside its face as that is drawn: correct its place, or the face, and the ways in can be ranked.';
 
+const ELSEWHERE = 'No opening is worth testing yet: look at plumbing and tanks, and for gaps, screw holes and cracks that are not listed.';
+
+/** Where the list explains nothing, what it would take to tell its openings apart helps nobody. */
+const sentenceWith = (ranking: Pick<Ranking, 'candidates' | 'sentence' | 'unknown_source'>): string => {
+  const [first] = ranking.candidates;
+  const known = first === undefined || ranking.unknown_source > first.probability;
+  return `${known ? ranking.sentence : 'No opening or seam explains it well.'} ${ELSEWHERE}`;
+};
+
 /** Ranks the ways in for the wet places of one leak; readings that lie off their face lead nowhere and are left out. */
 export const rankWaysIn = (rig: Rig, record: WaterRecord, on: CivilDay, wet: Wet, dry: readonly Spot[], since: CivilDay): Ranking => {
   const drawn = wet.metered.filter((m) => m.weighed.every((w) => w.reading.off_panel !== true));
@@ -37,7 +46,11 @@ export const rankWaysIn = (rig: Rig, record: WaterRecord, on: CivilDay, wet: Wet
   const evidence = leakEvidence(rig, record, on, spots, nearest(spots, dry), since);
   const ranking = rankEntryPoints(evidence);
   const next_test = nextTest(evidence, ranking);
-  const { candidates, unknown_source, sentence, assumes, apart: separate, clues, confirmed } = ranking;
+  const { candidates, unknown_source, assumes, clues, confirmed } = ranking;
+  const explained = evidence.other_causes?.some((c) => c.answer === 'it-is-this');
+  const none = spots.length > 0 && !explained && noneWorthTesting(ranking);
+  const sentence = none ? sentenceWith(ranking) : ranking.sentence;
+  const separate = none ? undefined : ranking.apart;
   return {
     candidates,
     unknown_source,

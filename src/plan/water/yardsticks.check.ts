@@ -47,9 +47,16 @@ describe('the dry places of the day', () => {
   });
 
   it('say damp above 3 spreads and wet above 6, on both sides of the limit', () => {
-    const states = [12.7, 12.9, 14.2, 14.4].map((n) => spot(1, water(...FOUR, read(1, n))).state);
-    expect(states).toEqual(['dry', 'damp', 'damp', 'wet']);
+    // Spread 0.8 × 1.4826 = 1.186 points about 12: limits at 15.56 and 19.12.
+    const wide = [dry(5, 11.2), dry(5.5, 12), dry(6, 12.8)];
+    const states = [15.5, 15.6, 19.1, 19.2].map((n) => spot(1, water(...wide, read(1, n))).state);
+    expect(states).toEqual(['weather', 'damp', 'damp', 'wet']);
     expect(spot(1, water(...FOUR, read(1, 14.3))).yardsticks.reference?.score).toBeCloseTo(6, 6);
+  });
+
+  it('within 2 points of them a place is dry, however small their spread: that is what closes a wet wall', () => {
+    const states = [12.7, 12.9, 13.3, 13.4, 14.2, 14.4].map((n) => spot(1, water(...FOUR, read(1, n))).state);
+    expect(states).toEqual(['dry', 'dry', 'dry', 'damp', 'damp', 'wet']);
   });
 
   it('count for their own day, meter and side only', () => {
@@ -203,6 +210,24 @@ describe('another cause', () => {
       expect(looked?.sentence).not.toMatch(/points at/);
     }
     expect(leak(clue('pump-on', 'air-conditioner-on'), cause('ruled-out'))?.sentence).toMatch(/points at the air conditioner first/);
+  });
+
+  it('is pointed at where water shows far from every opening: none is worth a hose then', () => {
+    const on = (face: string, x: number, y: number): Said => ({ ...read(1, 27), at: { at: 'point', face, side: 'inside', point_m: [x, y] } });
+    const outline = whole.faces.find((f) => f.id === 'under')?.outline_m ?? [];
+    const middle = (i: 0 | 1): number => (Math.min(...outline.map((p) => p[i])) + Math.max(...outline.map((p) => p[i]))) / 2;
+    const leak = waterOf(whole, stateOf(whole, [on('under', middle(0), middle(1))]), day('2026-05-04')).leaks[0];
+    console.log(
+      leak?.candidates.slice(0, 3).map((c) => [c.station, c.probability]),
+      leak?.unknown_source,
+      leak?.next_test?.station,
+      leak?.sentence,
+      leak?.apart,
+    );
+    for (const c of leak?.candidates ?? []) expect(c.probability, c.station).toBeLessThan(0.05);
+    expect(leak?.next_test).toBeUndefined();
+    expect(leak?.sentence).toMatch(/No opening is worth testing yet: look at plumbing and tanks, and for gaps/);
+    expect(leak?.apart).toBeUndefined();
   });
 
   it('is not asked for by what was noticed long before this water: 90 days', () => {
