@@ -10,7 +10,7 @@ import { DRY_REFERENCE, FROZEN, HYSTERESIS, METER_MANUAL, SCORE, WOOD_FREE } fro
 import type { Sweating } from './sweating';
 import type { Comparable, DryReference, SpotState, Yardsticks } from './water-types';
 
-/** Spreads above the dry places from which a place is suspicious, and from which it is wet. Our proposal, not a standard. */
+/** Spreads above the dry places from which a place is suspicious, and from which it is wet, where it is not near enough to count as dry. Our proposal, not a standard. */
 const DAMP_SCORE = 3;
 const WET_SCORE = 6;
 /** Above equilibrium: within 2 points dry, above 4 more than its scatter explains (ours, from a hysteresis of 1 to 4 points). [kg/kg] */
@@ -111,14 +111,9 @@ const highOrDry = (reading: Comparable): SpotState => (reading.scale === 'pin' &
 const stateOf = (reading: Comparable, y: Yardsticks, sweat: Sweating | undefined): SpotState => {
   if (reading.value === undefined) return 'not-known';
   const { reference } = y;
-  const standsOut = reference !== undefined && reference.score > DAMP_SCORE;
-  const state = standsOut
-    ? reference.score > WET_SCORE && reference.excess > SCALES[reading.scale].dry
-      ? 'wet'
-      : 'damp'
-    : explainedByAir(y)
-      ? highOrDry(reading)
-      : beside(reading, y);
+  // As near as counts as dry is not damp, however alike the dry places read.
+  const standsOut = reference !== undefined && reference.score > DAMP_SCORE && reference.excess > SCALES[reading.scale].dry + SAME;
+  const state = standsOut ? (reference.score > WET_SCORE ? 'wet' : 'damp') : explainedByAir(y) ? highOrDry(reading) : beside(reading, y);
   return sweat?.skin === 'sweats' && (state === 'wet' || state === 'damp') ? 'condensation' : state;
 };
 
