@@ -220,4 +220,19 @@ describe('a water test in the hand', () => {
     });
     expect(entries.filter((e) => e.kind === 'other-cause')).toHaveLength(4);
   });
+
+  it('the repair is written down at the way in, where nobody had graded a seal, and not at the wet wall', async () => {
+    await open('water', /^Way in found$/);
+    await hand.go();
+    await until(page, 'the form of the repair', (s) => s.heading === 'Resealed' && s.text.includes(tested));
+    await hand.press(/^All old sealant removed/);
+    await hand.press(/^New sealant/);
+    await hand.press(/^Lap sealant, self-levelling/);
+    await until(page, 'the repair told', (s) => s.primary === 'Keep it' && !s.disabled && s.second === tested);
+    await hand.go();
+    await until(page, 'the proof due', (s) => s.heading === 'Repaired, to be proved');
+    const entries = await logbook();
+    const test = entries.find((e) => e.kind === 'water-test');
+    expect(entries.filter((e) => e.kind === 'resealed').map((e) => e.place)).toEqual([test?.place]);
+  });
 });

@@ -19,6 +19,7 @@ export type { LooseSkin } from './water/loose-skin-types';
 export { ENOUGH_DRY } from './water/reference';
 export { runMinutes } from './water/water-tests';
 export type * from './water/water-types';
+export { heightFrom } from './water/where-on';
 export { isColour } from './windows/face-hours';
 export { parkedOn } from './windows/parked';
 export { midnightBefore, USUAL_CONDITIONS, weatherWindows } from './windows/windows';

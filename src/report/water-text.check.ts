@@ -38,7 +38,7 @@ describe('water in words', () => {
     const window = whole.stations.find((s) => s.looks === 'window' && s.face === 'road');
     const { x_m, y_m } = window?.shape.form === 'rect' ? window.shape : { x_m: 1, y_m: 1 };
     const found = textOn(whole, [{ ...read('2026-05-03', 27), at: { at: 'point', face: 'road', side: 'inside', point_m: [x_m + 0.2, y_m - 0.2] } }]);
-    expect(found).toContain('To be ruled out first: condensation not looked into');
+    expect(found).toContain('Other causes, to be ruled out first: condensation not looked into');
     expect(found).toMatch(/Test next: .* is expected to tell/);
   });
 

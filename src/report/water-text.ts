@@ -1,4 +1,4 @@
-import { type Because, type Candidate, type Leak, type LooseSkin, type Panel, type Spot, TRADE_BANDS, type Water, WOOD_BANDS } from '../plan';
+import { type Because, type Candidate, heightFrom, type Leak, type LooseSkin, type Panel, type Spot, TRADE_BANDS, type Water, WOOD_BANDS } from '../plan';
 import type { Rig } from '../rig';
 import { type Preferences, show, showDay, showIn } from '../units';
 import { type SourceNumbers, sourceLines, sourceNumbers, wrap } from './lines';
@@ -32,12 +32,23 @@ const figureOn = (panel: Pick<Panel, 'scale'>, value: number): string =>
 
 const points = (panel: Pick<Panel, 'scale'>, by: number): string => `${by < 0 ? '−' : '+'}${(Math.abs(by) * 100).toFixed(panel.scale === 'relative' ? 0 : 1)}`;
 
-/** A place on its own panel, in the person's own units; a station by its name. */
-const placeIn = (spot: Spot, preferences: Preferences): string =>
-  spot.station !== undefined ? spot.words : `${show(spot.point_m[0], 'length', preferences)} along, ${show(spot.point_m[1], 'length', preferences)} up`;
+/** A place on its own panel, in the person's own units, its height as it is measured there; a station by its name. */
+const placeIn = (spot: Spot, rig: Rig, preferences: Preferences): string =>
+  spot.station !== undefined
+    ? spot.words
+    : `${show(spot.point_m[0], 'length', preferences)} along, ${show(spot.point_m[1] - heightFrom(rig, spot.face, spot.side).from_m, 'length', preferences)} up`;
 
-const onFace = (spot: Spot, rig: Rig, preferences: Preferences): string =>
-  spot.station !== undefined ? spot.words : `${rig.faces.find((f) => f.id === spot.face)?.name ?? spot.face}, ${spot.side}, ${placeIn(spot, preferences)}`;
+const onFace = (spot: Spot, rig: Rig, preferences: Preferences): string => {
+  if (spot.station !== undefined) return spot.words;
+  const face = rig.faces.find((f) => f.id === spot.face);
+  return `${spot.side === 'inside' ? (face?.inside_name ?? spot.face) : `${face?.name ?? spot.face}, outside`}, ${placeIn(spot, rig, preferences)}`;
+};
+
+/** What stands over the places of a panel: heights within the rig are told from the floor. */
+const placeHead = (panel: Panel, rig: Rig): string => {
+  const { words } = heightFrom(rig, panel.face, panel.side);
+  return /floor$/.test(words) ? `place, up ${words}` : 'place';
+};
 
 const COLUMNS = [32, 10, 10, 13, 10, 9] as const;
 const row = (...cells: readonly string[]): string => `    ${cells.map((c, i) => c.padEnd(COLUMNS[i] ?? 0)).join(' ')}`.trimEnd();
@@ -50,7 +61,7 @@ const bandWord = (spot: Spot): string => {
   return id === undefined || id === 'none' ? '' : (TRADE_BANDS.find((b) => b.id === id)?.word.split(' - ')[0] ?? '');
 };
 
-const rowsOf = (panel: Panel, preferences: Preferences): readonly string[] => {
+const rowsOf = (panel: Panel, rig: Rig, preferences: Preferences): readonly string[] => {
   const spots = panel.spots.toSorted((a, b) => (b.readings.at(-1)?.value ?? 0) - (a.readings.at(-1)?.value ?? 0));
   const dry = spots.filter((s) => s.state === 'dry');
   const shown = spots.filter((s) => s.state !== 'dry' || dry.indexOf(s) < MOST_DRY);
@@ -58,7 +69,7 @@ const rowsOf = (panel: Panel, preferences: Preferences): readonly string[] => {
     const last = s.readings.at(-1);
     const y = s.yardsticks;
     return row(
-      placeIn(s, preferences),
+      placeIn(s, rig, preferences),
       last?.value === undefined ? 'no number' : figureOn(panel, last.value),
       y.reference ? points(panel, y.reference.excess) : '',
       y.equilibrium ? points(panel, y.equilibrium.excess) : '',
@@ -81,8 +92,8 @@ const panelText = (panel: Panel, rig: Rig, preferences: Preferences, sources: So
   const worst = WOOD_BANDS.findLast((b) => wood.has(b.id));
   return [
     wrap(head, 2),
-    row('place', 'reads', 'above dry', 'above its air', 'so it is', 'course', 'trade band'),
-    ...rowsOf(panel, preferences),
+    row(placeHead(panel, rig), 'reads', 'above dry', 'above its air', 'so it is', 'course', 'trade band'),
+    ...rowsOf(panel, rig, preferences),
     ...(worst && worst.id !== 'in-service' ? [wrap(`Wood itself, at its wettest: ${worst.text}.`, 4)] : []),
     ...panel.spots.flatMap((s) =>
       s.risk && (s.risk.days > 0 || (s.risk.mould !== undefined && s.risk.mould !== 'low'))
@@ -107,11 +118,14 @@ const leakText = (leak: Leak, number: number, rig: Rig, preferences: Preferences
       2,
     ),
     wrap(leak.sentence, 6),
-    ...near.flatMap((c) => [wrap(`${LIKELY_WORD[c.word]}: ${name(c.station)}`, 6), ...reasons(c.because, 8, sources)]),
+    ...near.flatMap((c) => [wrap(`${c.station === leak.confirmed ? 'Seen' : LIKELY_WORD[c.word]}: ${name(c.station)}`, 6), ...reasons(c.because, 8, sources)]),
     ...(unlikely.length === 0 ? [] : [wrap(`Unlikely: ${unlikely.map((c) => name(c.station)).join('; ')}.`, 6)]),
     ...(leak.apart === undefined ? [] : [wrap(leak.apart, 6)]),
     ...reasons(leak.clues, 6, sources),
-    wrap(`To be ruled out first: ${leak.other_causes.map((c) => `${c.cause.replace('-', ' ')} ${CAUSE_WORD[c.state]}`).join('; ')}.`, 6),
+    wrap(
+      `Other causes${leak.other_causes.some((c) => c.state === 'not-looked-at') ? ', to be ruled out first' : ''}: ${leak.other_causes.map((c) => `${c.cause.replace('-', ' ')} ${CAUSE_WORD[c.state]}`).join('; ')}.`,
+      6,
+    ),
     ...leak.other_causes.filter((c) => c.state === 'not-looked-at').map((c) => wrap(`${c.how}`, 8)),
     ...(leak.next_test
       ? [

@@ -12,16 +12,21 @@ const shortly = (axis: string): string =>
     .split(/[;,]/, 1)[0]
     ?.replace(/ of the body$/, '') ?? axis;
 
-/**
- * A place on a face as a person measures it there: from the front, and within the rig up from the floor, for nobody there can
- * hold a tape to the ground. Where a room lies over the hitch, the floor is the lower one.
- */
+/** From where a height on this face is told: the floor within the rig, for nobody there can hold a tape to the ground; else the face's own axis. */
+type HeightFrom = { readonly from_m: number; readonly words: string };
+
+/** Where a room lies over the hitch, the floor is the lower one. */
+export const heightFrom = (rig: Pick<Rig, 'faces' | 'levels' | 'slides'>, id: FaceId, side: Side): HeightFrom => {
+  const face = faceOf(rig, id);
+  if (!face?.y_axis.startsWith('above ground') || side === 'outside') return { from_m: 0, words: face ? shortly(face.y_axis) : 'up' };
+  return { from_m: rig.slides.find((s) => s.id === face.slide)?.y_m ?? rig.levels.floor_m, words: `from the ${rig.faces.some((f) => f.id === 'step') ? 'lower floor' : 'floor'}` };
+};
+
+/** A place on a face as a person measures it there: from the front, and within the rig up from the floor. */
 export const whereOn = (rig: Pick<Rig, 'faces' | 'levels' | 'slides'>, id: FaceId, side: Side, [x, y]: FacePoint): string => {
   const face = faceOf(rig, id);
-  if (!face) return `${both(x)} along, ${both(y)} up`;
-  const upright = face.y_axis.startsWith('above ground');
-  if (!upright || side === 'outside') return `${both(x)} ${shortly(face.x_axis)}, ${both(y)} ${shortly(face.y_axis)}`;
-  const floor = rig.slides.find((s) => s.id === face.slide)?.y_m ?? rig.levels.floor_m;
-  const up = y - floor;
-  return `${both(x)} ${shortly(face.x_axis)}, ${both(Math.abs(up))} ${up < 0 ? 'down' : 'up'} from the ${rig.faces.some((f) => f.id === 'step') ? 'lower floor' : 'floor'}`;
+  const { from_m, words } = heightFrom(rig, id, side);
+  const up = y - from_m;
+  const along = `${both(x)} ${face ? shortly(face.x_axis) : 'along'}`;
+  return `${along}, ${both(/floor$/.test(words) ? Math.abs(up) : up)} ${/floor$/.test(words) ? `${up < 0 ? 'down' : 'up'} ${words}` : words}`;
 };

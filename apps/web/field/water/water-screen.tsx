@@ -1,5 +1,5 @@
 import type { Leak, Water } from '../../../../src/plan';
-import { ENOUGH_DRY, isOpen } from '../../../../src/plan';
+import { ENOUGH_DRY } from '../../../../src/plan';
 import type { Overview } from '../../session/session';
 import { MarkSign } from '../../shared/mark-sign';
 import { PageTitle } from '../../shared/page-title';
@@ -129,11 +129,10 @@ const NextStep = ({ overview, leak }: { readonly overview: Overview; readonly le
   }
 };
 
-/** The job that the leak's finding stands in, else the care that seals the place. */
+/** The job at the way in, where there is one, else the care that seals it: the work belongs to the seam, not to the wet wall. */
 const repairHref = ({ rig, plan }: Overview, leak: Leak): string => {
   const station = leak.confirmed;
-  const findings = plan.findings.filter((f) => isOpen(f) && (f.station === station || f.raised_by === leak.id)).map((f) => f.id);
-  const job = plan.jobs.find((j) => j.station === station && station !== undefined) ?? plan.jobs.find((j) => j.findings.some((f) => findings.includes(f)));
+  const job = plan.jobs.find((j) => station !== undefined && j.station === station);
   return job ? href('rig', rig.id, 'care', job.id) : withQuery(href('rig', rig.id, 'water-note', 'resealed'), { leak: leak.id, station: station ?? '' });
 };
 
