@@ -43,7 +43,7 @@ try {
   await at(open, `#/rig/${rig}/plan`);
   await take(open, 'phone-plan');
   await at(open, `#/rig/${rig}/water`);
-  await page.getByRole('button', { name: /^Test / }).waitFor();
+  await page.getByText(/^Test window/i).first().waitFor();
   await take(open, 'phone-water');
   await at(open, `#/rig/${rig}/round`);
   await page.getByRole('button', { name: /Begin the round/ }).click();
@@ -73,7 +73,7 @@ try {
   await at(open, `#/rig/${rig}/plan`);
   await take(open, 'desk-plan');
   await at(open, `#/rig/${rig}/water`);
-  await page.getByText('Leave-one-out error').waitFor();
+  await page.getByText('Chance of being', { exact: false }).first().waitFor();
   await take(open, 'desk-water');
   await open.close();
 } finally {

@@ -1,7 +1,7 @@
 import type { Trial } from './trial';
 
 /** The seed of the first world; every world takes the next. Worlds before it were used while the ranking was built. */
-export const FIRST_SEED = 20_260_101;
+export const FIRST_SEED = 20_270_101;
 /** Noticed leaks that the published table counts. */
 export const WORLDS = 600;
 

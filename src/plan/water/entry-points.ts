@@ -38,8 +38,8 @@ export const POSSIBLE = 0.15;
 /** Seventeen, and the one that is not on the list: as many as every combination can be gone through for. */
 export const MOST_CANDIDATES = 17;
 
-/** That something not on the list lets water in: a crack in the shell, a screw hole, a pipe; ours. [1] */
-const UNLISTED = 0.1;
+/** That something not on the list lets water in within reach of the wet places: a crack in the shell, a screw hole, a pipe; ours. [1] */
+const UNLISTED = 0.03;
 /** It would wet any of the wet places so often, and any of the dry ones: nobody knows where it is; ours. [1] */
 const UNLISTED_PASS = { wet: 0.4, dry: 0.15 } as const;
 /** Each other cause that was ruled out leaves so much of what is not on the list; ours. */
@@ -65,7 +65,9 @@ const nothing = (evidence: LeakEvidence, sentence: string): EntryRanking => ({
 
 const assumesOf = (evidence: LeakEvidence, left_out: number): readonly string[] => [
   ...(evidence.tilts.length === 0 ? ['How it was parked in the rain is not recorded: taken as level.'] : []),
-  ...(evidence.driven_in_rain === undefined ? ['Whether it was driven in rain is not recorded: taken as even.'] : []),
+  ...(evidence.driven_in_rain === undefined && !evidence.clues.some((c) => c.id === 'only-driving-rain' || c.id === 'only-parked-rain')
+    ? ['Whether it was driven in rain is not recorded: taken as even.']
+    : []),
   ...(left_out === 0 ? [] : [`${left_out} more openings and seams, the least likely, were left out.`]),
 ];
 

@@ -51,6 +51,25 @@ const arrival = (found: readonly (WaterPath | undefined)[]): Arrival => {
  */
 export const passingOf = (rig: Rig, spots: readonly WaterSpot[], tilts: readonly Tilt[]): readonly Passing[] => {
   if (spots.length === 0) return [];
+  const kept = known.get(rig) ?? new Map<string, readonly Passing[]>();
+  known.set(rig, kept);
+  const question = JSON.stringify([spots, tilts]);
+  const answer = kept.get(question) ?? passingAnew(rig, spots, tilts);
+  // The latest question is put last, so that the first is the one that was not asked for longest.
+  kept.delete(question);
+  kept.set(question, answer);
+  for (const oldest of kept.keys()) {
+    if (kept.size <= MOST_KEPT) break;
+    kept.delete(oldest);
+  }
+  return answer;
+};
+
+/** What was asked lately of each rig: a new grade or test changes no way of water. */
+const known = new WeakMap<Rig, Map<string, readonly Passing[]>>();
+const MOST_KEPT = 12;
+
+const passingAnew = (rig: Rig, spots: readonly WaterSpot[], tilts: readonly Tilt[]): readonly Passing[] => {
   const key = (source: StationId, spot: string): string => `${source}\n${spot}`;
   const byKey = (paths: readonly WaterPath[]): ReadonlyMap<string, WaterPath> => new Map(paths.map((p) => [key(p.source, p.spot), p]));
   const parked = (tilts.length > 0 ? tilts : [LEVEL]).map((tilt) => byKey(waterPaths(rig, spots, tilt, 'parked')));

@@ -26,7 +26,7 @@ const STRETCH_M = 0.5;
 export type Weighed = {
   readonly station: Station;
   readonly prior: Prior;
-  /** Of a long seam: how much of it lies where the water would have to come in. [1] */
+  /** How readily rain gets to it, and of a long seam how much of it lies where the water would have to come in. [1] */
   readonly share: number;
   /** For each wet place that its water gets there; then for each dry one that it gets there and would be read. */
   readonly pass: readonly number[];
@@ -50,17 +50,28 @@ export const thinned = (spots: readonly WaterSpot[], within = SIDE_BY_SIDE_M): r
 
 const eitherOf = (a: number, b: number): number => 1 - (1 - a) * (1 - b);
 
-/** Chance that a gap here wets each place, parked or on the road, and the likelier way of the two. */
-const arrivals = (evidence: LeakEvidence, station: Station, passing: Passing): Pick<Weighed, 'pass' | 'ways'> => {
+/** Whether it was driven in rain: as recorded, or as a clue says; otherwise as likely as not. [1] */
+const drivenIn = (evidence: LeakEvidence): number => {
+  if (evidence.clues.some((c) => c.id === 'only-driving-rain')) return 1;
+  return evidence.driven_in_rain === undefined ? DRIVEN_UNKNOWN : evidence.driven_in_rain ? 1 : 0;
+};
+
+/**
+ * Chance that water in a gap here wets each place, parked or on the road, and the likelier way of the two. How much rain
+ * gets to the gap at all is told apart, because it is one chance for all places together.
+ */
+const arrivals = (evidence: LeakEvidence, station: Station, passing: Passing): Pick<Weighed, 'pass' | 'ways'> & { readonly rained: number } => {
   const open = exposureOf(evidence.rig, station.face);
   const left = leftByClues(evidence.clues, station, evidence.rig);
-  const driven = evidence.driven_in_rain === undefined ? DRIVEN_UNKNOWN : evidence.driven_in_rain ? 1 : 0;
-  const both = passing.parked.map((parked, j) => {
+  const [parked, road] = [open.parked * left.parked, open.driving * left.driving * drivenIn(evidence)];
+  const rained = Math.max(parked, road);
+  if (rained === 0) return { pass: passing.parked.map(() => 0), ways: passing.parked.map(() => undefined), rained };
+  const both = passing.parked.map((standing, j) => {
     const driving: Arrival = passing.driving[j] ?? { chance: 0 };
-    const [p, d] = [open.parked * left.parked * parked.chance, open.driving * left.driving * driven * driving.chance];
-    return { pass: eitherOf(p, d), way: p >= d ? (parked.way ?? driving.way) : (driving.way ?? parked.way) };
+    const [p, d] = [(parked / rained) * standing.chance, (road / rained) * driving.chance];
+    return { pass: eitherOf(p, d), way: p >= d ? (standing.way ?? driving.way) : (driving.way ?? standing.way) };
   });
-  return { pass: both.map((b) => b.pass), ways: both.map((b) => b.way) };
+  return { pass: both.map((b) => b.pass), ways: both.map((b) => b.way), rained };
 };
 
 type Entry = WaterPath['from'];
@@ -84,8 +95,9 @@ export const weighed = (evidence: LeakEvidence, spots: readonly WaterSpot[], wet
   return waterSources(evidence.rig).flatMap((station): readonly Weighed[] => {
     const tests = evidence.tests.filter((t) => t.station === station.id);
     const known = passing.get(station.id);
-    const found = known === undefined ? { pass: spots.map(() => 0), ways: spots.map(() => undefined) } : arrivals(evidence, station, known);
-    const { pass, ways, share } = onStretch(station, found, wet);
+    const found = known === undefined ? { pass: spots.map(() => 0), ways: spots.map(() => undefined), rained: 1 } : arrivals(evidence, station, known);
+    const { pass, ways, share: stretch } = onStretch(station, found, wet);
+    const share = stretch * found.rained;
     const leads = pass.some((p, j) => j < wet && p >= LEAST_PASS);
     // Water was seen to come in here although no way from here was thought of: then there is one.
     const seen = tests.some((t) => t.how === 'hose' && t.came_in);
