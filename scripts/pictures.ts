@@ -43,7 +43,10 @@ try {
   await at(open, `#/rig/${rig}/plan`);
   await take(open, 'phone-plan');
   await at(open, `#/rig/${rig}/water`);
-  await page.getByText(/^Test window/i).first().waitFor();
+  await page
+    .getByText(/^Test window/i)
+    .first()
+    .waitFor();
   await take(open, 'phone-water');
   await at(open, `#/rig/${rig}/round`);
   await page.getByRole('button', { name: /Begin the round/ }).click();

@@ -40,6 +40,7 @@ describe('water in words', () => {
     const found = textOn(whole, [{ ...read('2026-05-03', 27), at: { at: 'point', face: 'road', side: 'inside', point_m: [x_m + 0.2, y_m - 0.2] } }]);
     expect(found).toContain('Other causes, to be ruled out first: condensation not looked into');
     expect(found).toMatch(/Test next: .* is expected to tell/);
+    expect(found).toMatch(/! .*(skin can be live|rig skin)/);
   });
 
   it('warns of wires, gas and mould wherever a meter was used', () => {

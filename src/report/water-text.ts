@@ -1,4 +1,4 @@
-import { type Because, type Candidate, heightFrom, type Leak, type LooseSkin, type Panel, type Spot, TRADE_BANDS, type Water, WOOD_BANDS } from '../plan';
+import { type Because, type Candidate, caution, heightFrom, type Leak, type LooseSkin, type Panel, type Spot, TRADE_BANDS, type Water, WOOD_BANDS } from '../plan';
 import type { Rig } from '../rig';
 import { type Preferences, show, showDay, showIn } from '../units';
 import { type SourceNumbers, sourceLines, sourceNumbers, wrap } from './lines';
@@ -131,6 +131,10 @@ const leakText = (leak: Leak, number: number, rig: Rig, preferences: Preferences
       ? [
           wrap(`Test next: ${name(leak.next_test.station)} with ${leak.next_test.how === 'hose' ? 'a hose' : 'soap and slight pressure'}, about ${leak.next_test.minutes} min.`, 6),
           ...reasons(leak.next_test.because, 8, sources),
+          ...leak.next_test.cautions.flatMap((id) => {
+            const row = caution(id);
+            return row ? [wrap(`! ${row.warning} ${row.do}`, 8)] : [];
+          }),
           ...leak.next_test.steps.map((s) => wrap(`- ${s}`, 8)),
         ]
       : []),

@@ -1,4 +1,4 @@
-import type { waterTest } from '../../entries';
+import type { leakClue, rainFell, waterTest } from '../../entries';
 import type { Standing } from '../../logbook';
 import type { Rig } from '../../rig';
 import { timesLonger } from '../../science';
@@ -12,7 +12,7 @@ import { suspectsAt } from '../suspects';
 import type { Wet } from './clusters';
 import { dueAfter } from './due';
 import { LOOKED_BEFORE_D } from './evidence';
-import { explainedBy, lookFirst, otherCauses } from './other-causes';
+import { explainedBy, lookFirst, otherCauses, speaksOf } from './other-causes';
 import { type Course, dryAt, type Stop, stopOf, wasDry } from './proof';
 import type { Ranking } from './ranking';
 import { nameOf } from './ranking-words';
@@ -136,6 +136,15 @@ const apartOf = (apart: string | undefined): Pick<Leak, 'apart'> => (apart === u
 
 const lower = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
 
+/** A leak that was noticed on the road only is proved by rain on the road, one noticed only while parked by rain on the parked rig. */
+const rainsThatTest = ({ rig, record, rains }: Known, spots: Parameters<typeof speaksOf>[1], first: Standing): readonly Standing[] => {
+  const noticed = record.of('leak-clue').filter((s) => s.day >= first.day - LOOKED_BEFORE_D && speaksOf(s, spots, rig));
+  const last = noticed.flatMap((s) => (s.body as BodyOf<(typeof leakClue)['fields']>).when).findLast((w) => w === 'only-driving-rain' || w === 'only-parked-rain');
+  const fell = (s: Standing): string | undefined => (s.body as BodyOf<(typeof rainFell)['fields']>).while;
+  if (last === 'only-driving-rain') return rains.filter((s) => fell(s) === 'driving' || fell(s) === 'both');
+  return last === 'only-parked-rain' ? rains.filter((s) => fell(s) !== 'driving') : rains;
+};
+
 /**
  * One leak with everything that is known of it.
  *
@@ -181,7 +190,7 @@ export const leakOf = (
   const repaired = new Set(repairs.flatMap((s) => stationIn(s) ?? []));
   const proven = new Set([...entries, ...repairs.map((s) => s.entry.id)]);
   const proofs = record.of('proof-seen').filter((s) => byWhen(s, first) > 0 && namesAny(s, proven));
-  const rains = known.rains.filter((s) => byWhen(s, first) > 0);
+  const rains = rainsThatTest(known, [...wet.metered, ...wet.shown], first).filter((s) => byWhen(s, first) > 0);
   const stop = stopOf(courses, repairs, rains, tests, proofs, repaired);
   // What came in again after a repair is looked for anew: the repaired seal is younger, and there may be another.
   const back = stop.again.at(-1);

@@ -131,6 +131,24 @@ describe('a place with no dry place beside it', () => {
 describe('a leak that was repaired', () => {
   const wet = metered('2026-05-03', 25);
 
+  it('noticed only on the road is not stopped by rain on the parked rig', () => {
+    const clue = (when: string): Said => ({ on: '2026-05-02', kind: 'leak-clue', body: { when: [when] } });
+    const stateAfter = (when: string, fell: string): string =>
+      leakAt(
+        '2026-07-01',
+        clue(when),
+        ...metered('2026-05-03', DRY + 12),
+        rebed('2026-05-10'),
+        ...metered('2026-05-11', DRY + 12),
+        ...['2026-05-15', '2026-05-20'].map((on): Said => ({ on: `${on}/${on}`, kind: 'rain-fell', body: { amount: typed(12, 'length', 'mm'), while: fell } })),
+        ...metered('2026-05-22', DRY + 11),
+      ).stop.state;
+    expect(stateAfter('only-driving-rain', 'parked')).toBe('repaired');
+    expect(stateAfter('only-driving-rain', 'driving')).toBe('stopped');
+    expect(stateAfter('only-parked-rain', 'driving')).toBe('repaired');
+    expect(stateAfter('only-parked-rain', 'both')).toBe('stopped');
+  });
+
   it('is stopped after two real rains without a rise, and not after one, nor after two that hardly wetted the ground', () => {
     const said = [...wet, rebed('2026-05-04'), ...metered('2026-05-06', 24)];
     expect(leakAt('2026-05-07', ...said).stop.state).toBe('repaired');
