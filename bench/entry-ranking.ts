@@ -43,7 +43,13 @@ const products = (): number => {
 export const entryRanking = (): readonly Row[] => {
   const given = evidence();
   const hardest = network();
-  const times = interleaved({ weigh: () => entryPosterior(hardest), rank: () => rankEntryPoints(given), products }, 15);
+  // Places a tenth of a millimetre farther along each time: ways that were asked for before are kept, and are not what is timed.
+  let turn = 0;
+  const moved = (): LeakEvidence => {
+    turn += 1;
+    return { ...given, wet: given.wet.map((w) => ({ ...w, point_m: [w.point_m[0] + turn * 1e-4, w.point_m[1]] })) };
+  };
+  const times = interleaved({ weigh: () => entryPosterior(hardest), rank: () => rankEntryPoints(moved()), products }, 15);
   const { weigh, rank, products: plain } = times as { readonly weigh: Timing; readonly rank: Timing; readonly products: Timing };
   const range = (t: Timing): string => `${ms(t.median)} (${ms(t.least)} to ${ms(t.most)})`;
   const against = (t: Timing): string => `${(t.median / plain.median).toFixed(1)} × one product for each combination and place`;
